@@ -1,0 +1,39 @@
+import type { CellOf, Column, Kind, Trial } from "./notebook-schema.ts";
+
+export type NoteCell = CellOf<"note">;
+export type GivenCell = CellOf<"given">;
+export type DerivedCell = CellOf<"derived">;
+export type TableCell = CellOf<"table">;
+export type CheckCell = CellOf<"check">;
+export type DecisionCell = CellOf<"decision">;
+export type QuestionCell = CellOf<"question">;
+export type DrawingCell = CellOf<"drawing">;
+export type ChartCell = CellOf<"chart">;
+
+/** One entry of a notebook, of one of the kinds. */
+export type Cell =
+  | NoteCell
+  | GivenCell
+  | DerivedCell
+  | TableCell
+  | CheckCell
+  | DecisionCell
+  | QuestionCell
+  | DrawingCell
+  | ChartCell;
+
+/** A cell that formulas can call by name. */
+export type NamedCell = GivenCell | DerivedCell | TableCell | CheckCell;
+
+export const isNamed = (cell: Cell): cell is NamedCell => "name" in cell;
+
+export type { Column, Kind, Trial };
+
+/** One document: an immutable value. Edits make a new one that shares every cell they leave alone. */
+export interface Notebook {
+  readonly title: string;
+  readonly cells: readonly Cell[];
+  readonly trials: readonly Trial[];
+  /** What the tests hold it to: name → "9.21 deg ± 0.01 deg". Absent in most notebooks. */
+  readonly expect?: Readonly<Record<string, string>>;
+}
