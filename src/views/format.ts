@@ -1,0 +1,132 @@
+/**
+ * How values are told on the screen and on the command line. Pure text, no page. The display unit is the cell's
+ * choice; where none is declared a number is told in its SI unit and nothing is guessed.
+ */
+import type { Value } from "../cells/value.ts";
+import { siUnit } from "../library/quantity.ts";
+import type { ListShape, RecordShape, Shape } from "../library/spec.ts";
+import { unitOf } from "../library/units.ts";
+
+export interface NumberFormat {
+  /** Significant figures, 4 unless said. Digits before the point are never rounded off. */
+  readonly figures?: number;
+  /** Tells inches and feet as shop fractions, down to one part in this many. Other units keep decimals. */
+  readonly fraction?: number;
+}
+
+/** A number and its unit apart, so that the unit can stand smaller and softer. The unit is "" where there is none. */
+export interface NumberText {
+  readonly number: string;
+  readonly unit: string;
+}
+
+/**
+ * A number in SI, told in a unit: 0.2029… and "deg" give 11.63 and "deg". The sign is a true minus. From 0.0001 up to
+ * 10 million it has no exponent, outside it reads 1.234e-7. Shop fractions are marked "≈" where they had to be rounded.
+ * Throws where the unit is not one of the list.
+ */
+export function formatNumber(value: number, unit: string, { figures = 4, fraction }: NumberFormat = {}): NumberText {
+  const { factor, offset } = unitOf(unit || "1");
+  const read = (value - offset) / factor;
+  // A scale with an offset finds its zero only to a rounding error, which must not read −4e-12 °F.
+  const shown = offset !== 0 && Math.abs(read) < 1e-9 ? 0 : read;
+  const isShop = fraction !== undefined && (unit === "in" || unit === "ft");
+  return { number: isShop ? shopFraction(shown, fraction) : decimal(shown, figures), unit: unit === "1" ? "" : unit };
+}
+
+/** A number and its unit as one text; no blank before % and °: "11.63 deg", "3.1%", "8°". */
+export function joinUnit({ number, unit }: NumberText): string {
+  return unit === "" ? number : `${number}${unit === "%" || unit === "°" ? "" : " "}${unit}`;
+}
+
+/**
+ * Any value of a cell as one line of text. Lists carry their unit once, at the end, and beyond eight elements are cut
+ * short with the count; a table tells its rows; a record is told by the line of its own shape.
+ */
+export function formatValue(value: Value, shape: Shape, unit?: string, fraction?: number): string {
+  switch (shape.kind) {
+    case "number":
+    case "any":
+      return joinUnit(numberOf(value, shape, unit, fraction));
+    case "text":
+      return String(value);
+    case "boolean":
+      return value ? "yes" : "no";
+    case "list":
+      return listText(value as readonly Value[], shape, unit, fraction);
+    case "record":
+      return recordText(value, shape);
+  }
+}
+
+const shortest = 1e-4;
+const longest = 1e7;
+const longestList = 8;
+
+function decimal(value: number, figures: number): string {
+  if (!Number.isFinite(value)) return Number.isNaN(value) ? "no number" : value > 0 ? "∞" : "−∞";
+  const size = Math.abs(value);
+  const rounded = Number(size.toPrecision(figures));
+  const sign = value < 0 ? "−" : "";
+  if (size === 0) return "0";
+  if (rounded < shortest || Math.round(size) >= longest) {
+    const [digits = "", exponent = ""] = size.toExponential(figures - 1).split("e");
+    return `${sign}${trimZeros(digits)}e${exponent.replace("+", "")}`;
+  }
+  const whole = Math.floor(Math.log10(rounded)) + 1;
+  const text = trimZeros(size.toFixed(Math.max(0, figures - whole)));
+  return `${sign}${text}`;
+}
+
+const trimZeros = (digits: string): string => (digits.includes(".") ? digits.replace(/\.?0+$/, "") : digits);
+
+function shopFraction(value: number, parts: number): string {
+  if (!Number.isFinite(value)) return decimal(value, 4);
+  const size = Math.abs(value);
+  const count = Math.round(size * parts);
+  // A value that came from a fraction differs from it by rounding errors only.
+  const about = Math.abs(size - count / parts) > 1e-9 * Math.max(1, size) ? "≈ " : "";
+  const whole = Math.floor(count / parts);
+  const shared = commonDivisor(count % parts, parts);
+  const rest = count % parts === 0 ? "" : `${(count % parts) / shared}/${parts / shared}`;
+  const sign = value < 0 && count > 0 ? "−" : "";
+  return `${about}${sign}${whole > 0 && rest ? `${whole} ${rest}` : rest || whole}`;
+}
+
+const commonDivisor = (a: number, b: number): number => (b === 0 ? a : commonDivisor(b, a % b));
+
+function numberOf(value: Value, shape: Shape, unit: string | undefined, fraction: number | undefined): NumberText {
+  const format = fraction === undefined ? {} : { fraction };
+  if (unit !== undefined) return formatNumber(Number(value), unit, format);
+  const dimension = shape.kind === "number" ? siUnit(shape.dimension) : "1";
+  return { number: decimal(Number(value), 4), unit: dimension === "1" ? "" : dimension };
+}
+
+function listText(values: readonly Value[], shape: ListShape, unit?: string, fraction?: number): string {
+  if (values.length === 0) return "empty list";
+  const told = values.length > longestList ? values.slice(0, longestList - 2) : values;
+  const more = values.length > longestList ? ["…"] : [];
+  const { bare, unit: shared } = elements(told, shape.of, unit, fraction);
+  const count = values.length > longestList ? `, ${values.length} in all` : "";
+  return `${joinUnit({ number: `[${[...bare, ...more].join(shape.of.kind === "record" ? "; " : ", ")}]`, unit: shared })}${count}`;
+}
+
+/** The elements without their unit, and the unit they share. */
+function elements(values: readonly Value[], of: Shape, unit?: string, fraction?: number) {
+  if (of.kind === "number" || of.kind === "any") {
+    const texts = values.map((each) => numberOf(each, of, unit, fraction));
+    return { bare: texts.map(({ number }) => number), unit: texts[0]?.unit ?? "" };
+  }
+  return { bare: values.map((each) => formatValue(each, of, unit, fraction)), unit: "" };
+}
+
+function recordText(value: Value, shape: RecordShape): string {
+  if (shape.text) return shape.text(value as never);
+  const fields = Object.entries(shape.fields);
+  if (fields.length === 0 || fields.some(([, field]) => field.kind !== "list")) {
+    return fields.length === 0 ? "no fields" : `fields ${fields.map(([name]) => name).join(", ")}`;
+  }
+  const columns = Object.values(value as Readonly<Record<string, readonly Value[] | undefined>>);
+  const rows = Math.max(0, ...columns.map((column) => column?.length ?? 0));
+  return rows === 1 ? "1 row" : `${rows} rows`;
+}
