@@ -1,4 +1,5 @@
 import { inject } from "vitest";
+import { serveApp } from "../../src/tools/app.js";
 import { expect, test } from "./page.ts";
 
 test("the app opens with a clean console and no policy violation", async ({ open }) => {
@@ -49,4 +50,12 @@ test("the server states the page's policy as a header too, and forbids framing",
 
 test("a file that is not there is not found, instead of the page in its place", async () => {
   expect((await fetch(`${inject("appUrl")}assets/missing.js`)).status).toBe(404);
+});
+
+test("a taken port is passed over for the next free one", async () => {
+  const first = await serveApp({ port: 4573 });
+  const second = await serveApp({ port: first.port });
+  expect(second.port).toBeGreaterThan(first.port);
+  expect((await fetch(second.url)).status).toBe(200);
+  await Promise.all([first.close(), second.close()]);
 });
