@@ -1,0 +1,54 @@
+/** The one list of the functions that formulas can call, and the types that views need of their values. */
+import { abs } from "./arithmetic/abs.ts";
+import { acos } from "./arithmetic/acos.ts";
+import { asin } from "./arithmetic/asin.ts";
+import { atan } from "./arithmetic/atan.ts";
+import { atan2 } from "./arithmetic/atan2.ts";
+import { ceil } from "./arithmetic/ceil.ts";
+import { cos } from "./arithmetic/cos.ts";
+import { count } from "./arithmetic/count.ts";
+import { exp } from "./arithmetic/exp.ts";
+import { floor } from "./arithmetic/floor.ts";
+import { log } from "./arithmetic/log.ts";
+import { max } from "./arithmetic/max.ts";
+import { mean } from "./arithmetic/mean.ts";
+import { min } from "./arithmetic/min.ts";
+import { round } from "./arithmetic/round.ts";
+import { sin } from "./arithmetic/sin.ts";
+import { sqrt } from "./arithmetic/sqrt.ts";
+import { sum } from "./arithmetic/sum.ts";
+import { tan } from "./arithmetic/tan.ts";
+import { equivalentDihedral } from "./dihedral/equivalent-dihedral.ts";
+import { tiltLoss } from "./dihedral/tilt-loss.ts";
+import { wing } from "./shape/wing.ts";
+import { type FunctionTable, functionTable } from "./spec.ts";
+
+export type { Half, Stations } from "./shape/half-record.ts";
+export type { Panels } from "./shape/panel-columns.ts";
+export type { Wing } from "./shape/wing-record.ts";
+
+/** Every function by name. */
+export const functions: FunctionTable = functionTable([
+  wing,
+  equivalentDihedral,
+  tiltLoss,
+  sum,
+  min,
+  max,
+  mean,
+  count,
+  abs,
+  sqrt,
+  sin,
+  cos,
+  tan,
+  asin,
+  acos,
+  atan,
+  atan2,
+  round,
+  floor,
+  ceil,
+  exp,
+  log,
+]);
