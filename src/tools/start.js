@@ -11,10 +11,8 @@ if (port !== usualPort) console.log(`Spanwise: port ${usualPort} is taken by ano
 console.log(`Spanwise is open at ${url}
 It is served from this computer to this computer only. Stop it with Ctrl-C.`);
 
-for (const signal of ["SIGINT", "SIGTERM"]) {
-  process.once(signal, async () => {
-    await close();
-    console.log("\nSpanwise: stopped.");
-    process.exit(0);
-  });
-}
+process.once("SIGINT", async () => {
+  await close();
+  console.log("\nSpanwise: stopped.");
+  process.exit(0);
+});

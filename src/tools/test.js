@@ -21,7 +21,12 @@ const scratch = mkdtempSync(join(tmpdir(), "spanwise-test-"));
 const report = join(scratch, "report.json");
 const steps = [
   step("types", "checking types …", ["typescript", "bin/tsc", "--noEmit"]),
-  step("lint", "checking format and lint …", ["@biomejs/biome", "bin/biome", "ci"]),
+  step("lint", "checking format and lint …", [
+    "@biomejs/biome",
+    "bin/biome",
+    "ci",
+    ...(process.stdout.isTTY ? [] : ["--colors=off"]),
+  ]),
   step("tests", "running the tests …", [
     "vitest",
     "vitest.mjs",
@@ -38,7 +43,7 @@ rmSync(scratch, { recursive: true });
 for (const { name, ok } of steps) if (!ok) say(`failed: ${name}`);
 // .ci/run repeats the line as the very last one.
 if (process.env.SPANWISE_SUMMARY) writeFileSync(process.env.SPANWISE_SUMMARY, `${line}\n`);
-console.log(line);
+say(line);
 process.exit(steps.every((each) => each.ok) ? 0 : 1);
 
 /**
