@@ -1,0 +1,186 @@
+/** Turns a checked tree into a closure over plain SI values. All checking is done: only values can still go wrong. */
+import { FormulaError } from "./errors.ts";
+import { compileCall } from "./formula-compile-call.ts";
+import type { ArithmeticSign, ComparisonSign, Range } from "./formula-tree.ts";
+import { messages } from "./messages.ts";
+import type { TypedTree } from "./typed-tree.ts";
+import type { RecordValue, Run, Value } from "./value.ts";
+
+type NumberRun = (inputs: readonly Value[], parameters: readonly Value[]) => number;
+
+/** What the closures of one cell share: the slot of each name, and how many function cells it has called so far. */
+export interface Compilation {
+  readonly slots: ReadonlyMap<string, number>;
+  readonly calls: { count: number };
+}
+
+/** Calls of function cells that one cell may make; function cells that call each other twice would double for ever. */
+export const callLimit = 100_000;
+
+export function compileTree(tree: TypedTree, compilation: Compilation): Run {
+  const inner = (part: TypedTree): Run => compileTree(part, compilation);
+  switch (tree.type) {
+    case "constant": {
+      const { value } = tree;
+      return () => value;
+    }
+    case "input": {
+      const slot = compilation.slots.get(tree.name);
+      if (slot === undefined) throw new Error(`got the name ${tree.name}, expected one of the cell's inputs`);
+      return (inputs) => inputs[slot] as Value;
+    }
+    case "parameter": {
+      const { index } = tree;
+      return (_, parameters) => parameters[index] as Value;
+    }
+    case "list": {
+      const items = tree.items.map(inner);
+      return (inputs, parameters) => items.map((item) => item(inputs, parameters));
+    }
+    case "field": {
+      const of = inner(tree.of);
+      const { field } = tree;
+      return (inputs, parameters) => (of(inputs, parameters) as RecordValue)[field] as Value;
+    }
+    case "element":
+      return element(inner(tree.of), inner(tree.index), tree.index.at);
+    case "negate": {
+      const of = inner(tree.of);
+      if (tree.shape.kind === "list") {
+        return (inputs, parameters) => (of(inputs, parameters) as readonly number[]).map((each) => -each);
+      }
+      return (inputs, parameters) => -(of(inputs, parameters) as number);
+    }
+    case "not": {
+      const of = inner(tree.of);
+      return (inputs, parameters) => !of(inputs, parameters);
+    }
+    case "and": {
+      const [left, right] = [inner(tree.left), inner(tree.right)];
+      return (inputs, parameters) => left(inputs, parameters) && right(inputs, parameters);
+    }
+    case "or": {
+      const [left, right] = [inner(tree.left), inner(tree.right)];
+      return (inputs, parameters) => left(inputs, parameters) || right(inputs, parameters);
+    }
+    case "comparison":
+      return comparison(tree.sign, inner(tree.left), inner(tree.right));
+    case "arithmetic": {
+      const [left, right] = [inner(tree.left), inner(tree.right)];
+      if (tree.shape.kind === "list") return listArithmetic(tree.sign, left, right, tree.at);
+      return arithmetic(tree.sign, left as NumberRun, right as NumberRun, tree.at);
+    }
+    case "if": {
+      const [condition, yes, no] = [inner(tree.condition), inner(tree.yes), inner(tree.no)];
+      return (inputs, parameters) => (condition(inputs, parameters) ? yes : no)(inputs, parameters);
+    }
+    case "call":
+      return compileCall(
+        tree,
+        tree.arguments.map((argument) => argument && inner(argument)),
+      );
+    case "apply":
+      return apply(tree.arguments.map(inner), inner(tree.body), compilation, tree.at, tree.name);
+  }
+}
+
+/** True where two numbers are the same to 12 significant figures. */
+export function equalNumbers(a: number, b: number): boolean {
+  if (a === b) return true;
+  const near = Math.abs(a - b) <= 1e-13 * Math.max(Math.abs(a), Math.abs(b));
+  return near || a.toPrecision(12) === b.toPrecision(12);
+}
+
+/** One operation on SI numbers, without the check that its result is finite. */
+export function operate(sign: ArithmeticSign, a: number, b: number): number {
+  switch (sign) {
+    case "+":
+      return a + b;
+    case "-":
+      return a - b;
+    case "*":
+      return a * b;
+    case "/":
+      return a / b;
+    case "^":
+      return a ** b;
+  }
+}
+
+/** Applies `each` along lists; one value stands for all where the other side is a list. */
+export function broadcast(left: Value, right: Value, at: Range, each: (a: number, b: number) => number): Value {
+  if (!Array.isArray(left)) return (right as readonly number[]).map((b) => each(left as number, b));
+  if (!Array.isArray(right)) return left.map((a) => each(a, right as number));
+  if (left.length !== right.length) {
+    throw new FormulaError("wrong_shape", messages.listLengths(left.length, right.length), at);
+  }
+  return left.map((a, index) => each(a, right[index] as number));
+}
+
+function arithmetic(sign: ArithmeticSign, left: NumberRun, right: NumberRun, at: Range): Run {
+  switch (sign) {
+    case "+":
+      return (inputs, parameters) => finite(left(inputs, parameters) + right(inputs, parameters), at);
+    case "-":
+      return (inputs, parameters) => finite(left(inputs, parameters) - right(inputs, parameters), at);
+    case "*":
+      return (inputs, parameters) => finite(left(inputs, parameters) * right(inputs, parameters), at);
+    case "/":
+      return (inputs, parameters) => finite(left(inputs, parameters) / right(inputs, parameters), at);
+    case "^":
+      return (inputs, parameters) => finite(left(inputs, parameters) ** right(inputs, parameters), at);
+  }
+}
+
+function listArithmetic(sign: ArithmeticSign, left: Run, right: Run, at: Range): Run {
+  const each = (a: number, b: number): number => finite(operate(sign, a, b), at);
+  return (inputs, parameters) => broadcast(left(inputs, parameters), right(inputs, parameters), at, each);
+}
+
+function comparison(sign: ComparisonSign, left: Run, right: Run): Run {
+  const same = (a: Value, b: Value): boolean => (typeof a === "number" ? equalNumbers(a, b as number) : a === b);
+  switch (sign) {
+    case "<":
+      return (inputs, parameters) => left(inputs, parameters) < right(inputs, parameters);
+    case "<=":
+      return (inputs, parameters) => left(inputs, parameters) <= right(inputs, parameters);
+    case ">":
+      return (inputs, parameters) => left(inputs, parameters) > right(inputs, parameters);
+    case ">=":
+      return (inputs, parameters) => left(inputs, parameters) >= right(inputs, parameters);
+    case "=":
+      return (inputs, parameters) => same(left(inputs, parameters), right(inputs, parameters));
+    case "!=":
+      return (inputs, parameters) => !same(left(inputs, parameters), right(inputs, parameters));
+  }
+}
+
+function element(of: Run, index: Run, at: Range): Run {
+  return (inputs, parameters) => {
+    const list = of(inputs, parameters) as readonly Value[];
+    const asked = index(inputs, parameters) as number;
+    const found = Number.isInteger(asked) ? list[asked - 1] : undefined;
+    if (found === undefined) throw new FormulaError("out_of_domain", messages.indexRange(asked, list.length), at);
+    return found;
+  };
+}
+
+function apply(given: readonly Run[], body: Run, compilation: Compilation, at: Range, name: string): Run {
+  return (inputs, parameters) => {
+    const values = given.map((argument) => argument(inputs, parameters));
+    if (++compilation.calls.count > callLimit) {
+      throw new FormulaError("too_large", messages.tooManyCalls(callLimit), at);
+    }
+    try {
+      return body(inputs, values);
+    } catch (error) {
+      if (!(error instanceof FormulaError) || error.code === "too_large") throw error;
+      throw new FormulaError(error.code, messages.within(name, error.message), at);
+    }
+  };
+}
+
+function finite(value: number, at: Range): number {
+  if (Number.isFinite(value)) return value;
+  throw new FormulaError("not_finite", messages.notFinite, at);
+}

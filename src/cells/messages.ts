@@ -1,0 +1,148 @@
+/** Every sentence that the cells say to a person: what is wrong, where, and the remedy. */
+
+const maybe = (nearest: string | null): string => (nearest ? ` Did you mean ${nearest}?` : "");
+const list = (words: readonly string[]): string =>
+  words.length < 2 ? words.join("") : `${words.slice(0, -1).join(", ")} or ${words.at(-1)}`;
+
+export const messages = {
+  // Reading a formula
+  tooLong: (length: number, limit: number) =>
+    `This formula has ${length} characters; ${limit} is the most. Split it into several cells.`,
+  tooDeep: (limit: number) =>
+    `More than ${limit} brackets stand within each other. Split the formula into several cells.`,
+  emptyFormula: "A formula is needed here, such as 12 mm or span / 2.",
+  numberTooLarge: "This number is too large to compute with.",
+  unknownUnit: (word: string, nearest: string | null, division: string | null) =>
+    `Unknown unit “${word}”.${maybe(nearest)}${division ? ` To divide by a cell, put blanks around the sign: ${division}.` : ""}`,
+  unitPower: (remedy: string) => `A unit's power is a whole number. Write ${remedy} to raise the whole value.`,
+  scaleAlone: "°C and °F name points on a scale and take no part in arithmetic. Write the value in K.",
+  misplacedFraction: (written: string, decimal: string, division: string | null) =>
+    `“${written}” can be read in two ways. Write ${decimal}${division ? ` or ${division}` : ""}; shop fractions such as ` +
+    "3/32 in stand before in and ft only, and in brackets after / and ^.",
+  fractionWithoutUnit: (written: string) =>
+    `“${written}” needs its unit right after it, in or ft; as plain numbers write ${written.replace(/\s+/, " + ")}.`,
+  openText: 'This text is not closed. End it with a ".',
+  valueMissingAtEnd: "The formula ends where a value is needed.",
+  valueMissingBefore: (word: string) => `A value is missing before “${word}”.`,
+  unclosed: (bracket: string) => `This ${bracket} is never closed. Add a ${bracket === "(" ? ")" : "]"}.`,
+  strayBracket: (bracket: string) => `This ${bracket} closes nothing. Take it out, or open it before.`,
+  singleEquals: "To compare two values write a single =.",
+  wordsForLogic: (sign: string) =>
+    `Write ${sign === "&&" ? "and" : sign === "||" ? "or" : "not"} in place of “${sign}”.`,
+  ifElsewhere:
+    "An if stands at the start of a formula, an argument or a list element. Put this one in brackets: (if … then … else …).",
+  strayWord: (word: string) => `“${word}” belongs to if … then … else …; the if is missing.`,
+  signMissing: (word: string) => `A sign such as * or + is missing before “${word}”.`,
+  strangeCharacter: (character: string) => `“${character}” has no meaning in a formula.`,
+  unexpected: (word: string) => `“${word}” is not expected here.`,
+  comparisonChain: (remedy: string) => `Comparisons do not chain. Write ${remedy}.`,
+  positionalAfterNamed: "Arguments without a name come first. Name this one too, or move it forward.",
+
+  // Names
+  noName: "Every cell of this kind needs a name, such as tip_break.",
+  notAName: (name: string) => `“${name}” cannot be a name: a name is a letter, then letters, digits and _.`,
+  reserved: (name: string, as: string) =>
+    `“${name}” is ${as} and cannot be a name. Choose another, such as my_${name}.`,
+  onlyDerivedTakesParameters: "Only a derived cell can have parameters. Remove the brackets from its name.",
+  duplicateName: (name: string) => `Two cells are named ${name}. Rename one of them.`,
+  duplicateParameter: (name: string) => `The parameter ${name} stands twice. Rename one of them.`,
+  unknownName: (name: string, nearest: string | null) => `There is no cell named ${name}.${maybe(nearest)}`,
+  functionWithoutCall: (name: string) => `${name} is a function. Call it with its arguments: ${name}(…).`,
+  notAFunction: (name: string) => `${name} is a cell, not a function. To multiply write ${name} * (…).`,
+  unknownFunction: (name: string, nearest: string | null) => `There is no function named ${name}.${maybe(nearest)}`,
+  namesInGiven: (name: string) =>
+    `A given stands on its own and cannot use ${name}. Make it a derived cell, or enter a value.`,
+  hasNoValue: (name: string) => `${name} has no value of its own: it is a function to be called.`,
+
+  // Waiting and loops
+  waits: (root: string) => `Waits for ${root}.`,
+  loop: (members: readonly string[]) =>
+    members.length === 1
+      ? `${members[0]} needs itself. Take its own name out of its formula.`
+      : `These cells need each other in a loop: ${[...members, members[0]].join(" needs ")}. Break it at one of them.`,
+
+  // Shapes and dimensions
+  dimensionsDiffer: (sign: string, left: string, right: string, remedy: string | null) =>
+    `${sign === "+" ? "Adding" : sign === "-" ? "Subtracting" : "Comparing"} needs two values of one dimension; these are ${left} and ${right}.${remedy ? ` ${remedy}` : ""}`,
+  branchesDiffer: (left: string, right: string) => `Both branches must be of one kind; these are ${left} and ${right}.`,
+  itemsDiffer: (left: string, right: string) =>
+    `All elements of a list must be of one kind; these are ${left} and ${right}.`,
+  needsNumber: (what: string, got: string) => `${what} needs a number, or a list of numbers; this is ${got}.`,
+  needsBoolean: (what: string, got: string) => `${what} needs a condition such as span > 300 mm; this is ${got}.`,
+  checkNeedsBoolean: (got: string) => `A check is a condition such as span > 300 mm; this is ${got}.`,
+  compareLists: "Lists cannot be compared as a whole. Compare one element, or min(…) or max(…) of the list.",
+  compareKinds: (left: string, right: string) => `${left} and ${right} cannot be compared.`,
+  compareOrder: (got: string) => `Only numbers can be larger or smaller; this is ${got}. Use = or !=.`,
+  exponentWithoutDimension: (got: string) => `An exponent is a number without a unit; this is ${got}.`,
+  exponentLiteral: (base: string) =>
+    `${capital(base)} can only be raised to a power that is written as a number, such as ^2, so that the unit of the result is known.`,
+  listPower: "The exponent of a list is a single number.",
+  listOfSingle: (got: string) => `A list holds single values; this is ${got}.`,
+  emptyList: "A list needs at least one element.",
+  listTooLong: (limit: number) => `A list holds at most ${limit} elements.`,
+  listLengths: (left: number, right: number) =>
+    `Lists are taken element by element and need the same length; these have ${left} and ${right}.`,
+  noFields: (got: string) => `Only records have fields; this is ${got}.`,
+  unknownField: (field: string, nearest: string | null, all: readonly string[]) =>
+    `There is no field ${field}.${nearest ? maybe(nearest) : ` There are ${list(all.slice(0, 30)).replace(" or ", " and ")}.`}`,
+  notAList: (got: string) => `Only lists have elements; this is ${got}.`,
+  indexNumber: (got: string) => `An element is counted by a number from 1 on; this is ${got}.`,
+  indexRange: (index: number, length: number) =>
+    length === 0
+      ? `This list is empty, it has no element ${index}.`
+      : `There is no element ${index}: the list has ${length}, counted from 1 to ${length}.`,
+  unitDisagrees: (unit: string, wanted: string, got: string, remedy: string | null) =>
+    `The unit ${unit} is for ${wanted}, but this is ${got}.${remedy ? ` ${remedy}` : ""}`,
+  unitOnlyNumbers: (unit: string, got: string) =>
+    `The unit ${unit} is for a number, but this is ${got}. Remove the unit.`,
+  unitFault: (unit: string, word: string, nearest: string | null) =>
+    `The unit “${unit}” of this cell is not known${word === unit ? "" : `: “${word}”`}.${maybe(nearest)}`,
+  fractionUnit: "Shop fractions are for values shown in in. Set the unit to in.",
+  sayUnit: (remedy: string) => `Write ${remedy}?`,
+  notFinite: "The result of this is not a finite number: something is divided by zero, or is too large.",
+
+  // Calls
+  tooManyArguments: (name: string, most: number) =>
+    `${name} takes ${most === 0 ? "no arguments" : most === 1 ? "one argument" : `at most ${most} arguments`}.`,
+  missingArgument: (name: string, parameter: string, summary: string) =>
+    `${name} needs ${parameter}${summary ? `: ${summary}` : ""}.`,
+  unknownArgument: (name: string, argument: string, nearest: string | null, all: readonly string[]) =>
+    `${name} has no argument ${argument}.${nearest ? maybe(nearest) : all.length ? ` It takes ${list(all).replace(" or ", " and ")}.` : ""}`,
+  argumentTwice: (argument: string) => `${argument} is given twice.`,
+  argumentShape: (parameter: string, wanted: string, got: string, remedy: string | null) =>
+    `${capital(parameter)} must be ${wanted}; this is ${got}.${remedy ? ` ${remedy}` : ""}`,
+  missingColumn: (parameter: string, column: string, summary: string) =>
+    `${capital(parameter)} needs a column ${column}${summary ? ` (${summary})` : ""}.`,
+  belowRange: (what: string, limit: string, got: string, strict: boolean) =>
+    `${capital(what)} must be ${strict ? "more than" : "at least"} ${limit}; it is ${got}.`,
+  aboveRange: (what: string, limit: string, got: string, strict: boolean) =>
+    `${capital(what)} must be ${strict ? "less than" : "at most"} ${limit}; it is ${got}.`,
+  elementOf: (parameter: string, index: number) => `element ${index} of ${parameter}`,
+  entryOf: (column: string, row: number) => `${column.replaceAll("_", " ")} in row ${row}`,
+  functionFailed: (name: string, reason: string) => `${name} could not be computed: ${reason}.`,
+  tooManyCalls: (limit: number) =>
+    `This calls function cells more than ${limit} times. Compute parts of it in cells of their own.`,
+  within: (name: string, message: string) => `In ${name}: ${message}`,
+
+  // Tables, ranges, paths
+  emptyEntry: (row: number, column: string) =>
+    `Row ${row}, column ${column}, is empty. Enter a value, or remove the row.`,
+  inEntry: (row: number, column: string, message: string) => `Row ${row}, column ${column}: ${message}`,
+  entryShape: (got: string) => `An entry is a single number; this is ${got}.`,
+  duplicateColumn: (column: string) => `Two columns are named ${column}. Rename one of them.`,
+  tooManyRows: (rows: number, limit: number) => `This table has ${rows} rows; ${limit} is the most.`,
+  inRange: (which: string, message: string) => `The range's ${which}: ${message}`,
+  rangeOrder: (from: string, to: string) =>
+    `The range runs from ${from} to ${to}, so it is empty. Let the second be larger.`,
+  rangeStep: "The range's step must be more than zero.",
+  notAPath: (text: string) =>
+    `“${text}” is not a name. Between braces stands a name with fields or elements, such as {main_wing.span}.`,
+  sweepNeedsGiven: (name: string) => `${name} is not a given. A chart sweeps a given that has a range.`,
+  sweepNeedsRange: (name: string) => `The given ${name} has no range to sweep over. Give it one, from and to.`,
+  chartNumber: (name: string, got: string) => `A chart draws numbers; ${name} is ${got}.`,
+} as const;
+
+/** The sentence's first letter in upper case. */
+export function capital(sentence: string): string {
+  return sentence.charAt(0).toUpperCase() + sentence.slice(1);
+}

@@ -1,0 +1,34 @@
+import type { Shape } from "../library/spec.ts";
+import type { Cell } from "./cell.ts";
+import type { CellError } from "./errors.ts";
+import type { FunctionCell, TypedTree } from "./typed-tree.ts";
+import type { Result } from "./value.ts";
+
+/** One compiled cell. The graph schedules steps and the plan runs them in order, so that the two cannot drift. */
+export interface Step {
+  readonly id: string;
+  /** Its bare name; null for cells without one. */
+  readonly name: string | null;
+  readonly cell: Cell;
+  /** Ids of the steps whose results `run` takes, in order. */
+  readonly inputs: readonly string[];
+  /** Shape of its value; null where it has none (a function cell) or could not be found for an error. */
+  readonly shape: Shape | null;
+  /** The error found before computing, or null. */
+  readonly error: CellError | null;
+  /** The checked tree of its formula: given, derived, check and drawing. */
+  readonly tree: TypedTree | null;
+  /** For a function cell: what its callers check against. */
+  readonly definition: FunctionCell | null;
+  /** A given's range in SI; step null where none is said. */
+  readonly range: { readonly from: number; readonly to: number; readonly step: number | null } | null;
+  run(inputs: readonly Result[]): Result;
+}
+
+/** A notebook's cells, compiled: every cell that has something to compute, each after all that it needs. */
+export interface Program {
+  readonly steps: readonly Step[];
+  readonly byId: ReadonlyMap<string, Step>;
+  /** By bare name; where two cells have one name, the first. */
+  readonly byName: ReadonlyMap<string, Step>;
+}

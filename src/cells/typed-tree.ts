@@ -1,0 +1,67 @@
+import type { AnyFunctionSpec, Shape } from "../library/spec.ts";
+import type { ArithmeticSign, ComparisonSign, Range } from "./formula-tree.ts";
+import type { Value } from "./value.ts";
+
+/** A formula's tree after checking: every node knows its shape, every name what it stands for. */
+export type TypedTree = { readonly shape: Shape; readonly at: Range } & (
+  | { readonly type: "constant"; readonly value: Value; readonly name?: string }
+  /** The value of another cell. */
+  | { readonly type: "input"; readonly name: string }
+  /** A parameter of the function cell whose body this is. */
+  | { readonly type: "parameter"; readonly name: string; readonly index: number }
+  | { readonly type: "list"; readonly items: readonly TypedTree[] }
+  | { readonly type: "field"; readonly of: TypedTree; readonly field: string }
+  | { readonly type: "element"; readonly of: TypedTree; readonly index: TypedTree }
+  | { readonly type: "negate" | "not"; readonly of: TypedTree }
+  | {
+      readonly type: "arithmetic";
+      readonly sign: ArithmeticSign;
+      readonly left: TypedTree;
+      readonly right: TypedTree;
+    }
+  | {
+      readonly type: "comparison";
+      readonly sign: ComparisonSign;
+      readonly left: TypedTree;
+      readonly right: TypedTree;
+    }
+  | { readonly type: "and" | "or"; readonly left: TypedTree; readonly right: TypedTree }
+  | { readonly type: "if"; readonly condition: TypedTree; readonly yes: TypedTree; readonly no: TypedTree }
+  /** A library function; arguments in the order of its parameters, null where one is left out. */
+  | {
+      readonly type: "call";
+      readonly spec: AnyFunctionSpec;
+      readonly arguments: readonly (TypedTree | null)[];
+      /** Some of its arguments are lists that it takes element by element. */
+      readonly elementwise: boolean;
+    }
+  /** A function cell, its body checked for the shapes of these arguments. */
+  | {
+      readonly type: "apply";
+      readonly name: string;
+      readonly arguments: readonly TypedTree[];
+      readonly body: TypedTree;
+    }
+);
+
+/** What the names in a formula stand for. */
+export interface Scope {
+  /** Shape of a cell's value, or the function cell of that name, or undefined where there is none. */
+  lookup(name: string): Named | undefined;
+  readonly functions: ReadonlyMap<string, AnyFunctionSpec>;
+  /** Every name there is, for "did you mean". */
+  names(): Iterable<string>;
+  /** Parameters of the function cell being checked, by name. */
+  readonly parameters?: ReadonlyMap<string, { readonly shape: Shape; readonly index: number }>;
+}
+export type Named = { readonly shape: Shape } | { readonly definition: FunctionCell };
+
+/** A function cell that was read. */
+export interface FunctionCell {
+  readonly parameters: readonly string[];
+  /**
+   * Its body, checked for arguments of these shapes; a fault in it is told at `at`, the place of the call. The same
+   * shapes give the same tree.
+   */
+  check(shapes: readonly Shape[], at: Range): TypedTree;
+}
