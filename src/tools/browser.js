@@ -75,7 +75,7 @@ function fromSystem(machine, say) {
   say("no browser found; installing Debian's Chromium (once) …");
   const env = { ...process.env, DEBIAN_FRONTEND: "noninteractive" };
   for (const command of [["update"], ["install", "--yes", "--no-install-recommends", "chromium"]]) {
-    if (spawnSync("apt-get", ["-q", ...command], { env, stdio: ["ignore", 2, 2] }).status !== 0) return undefined;
+    if (spawnSync("apt-get", ["-qq", ...command], { env, stdio: ["ignore", 2, 2] }).status !== 0) return undefined;
   }
   return findBrowser(machine, works);
 }
