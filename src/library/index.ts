@@ -1,4 +1,7 @@
 /** The one list of the functions that formulas can call, and the types that views need of their values. */
+
+import { atmosphere } from "./air/atmosphere.ts";
+import { geopotentialAltitude } from "./air/geopotential-altitude.ts";
 import { abs } from "./arithmetic/abs.ts";
 import { acos } from "./arithmetic/acos.ts";
 import { asin } from "./arithmetic/asin.ts";
@@ -19,10 +22,18 @@ import { sqrt } from "./arithmetic/sqrt.ts";
 import { sum } from "./arithmetic/sum.ts";
 import { tan } from "./arithmetic/tan.ts";
 import { equivalentDihedral } from "./dihedral/equivalent-dihedral.ts";
+import { exactEquivalentDihedral } from "./dihedral/exact-equivalent-dihedral.ts";
 import { tiltLoss } from "./dihedral/tilt-loss.ts";
+import { balance } from "./mass/balance.ts";
+import { ballast } from "./mass/ballast.ts";
+import { curvedWing } from "./shape/curved-wing.ts";
 import { wing } from "./shape/wing.ts";
 import { type FunctionTable, functionTable } from "./spec.ts";
+import { finVolume } from "./stability/fin-volume.ts";
+import { spiralParameter } from "./stability/spiral-parameter.ts";
+import { tailVolume } from "./stability/tail-volume.ts";
 
+export type { Balance } from "./mass/balance-record.ts";
 export type { Half, Stations } from "./shape/half-record.ts";
 export type { Panels } from "./shape/panel-columns.ts";
 export type { Wing } from "./shape/wing-record.ts";
@@ -30,8 +41,17 @@ export type { Wing } from "./shape/wing-record.ts";
 /** Every function by name. */
 export const functions: FunctionTable = functionTable([
   wing,
+  curvedWing,
   equivalentDihedral,
+  exactEquivalentDihedral,
   tiltLoss,
+  balance,
+  ballast,
+  tailVolume,
+  finVolume,
+  spiralParameter,
+  atmosphere,
+  geopotentialAltitude,
   sum,
   min,
   max,

@@ -13,6 +13,16 @@ export const threePanelWing: Wing = sample({
 /** A constant chord of 90 mm: level to y 250 mm, then tips at 20 deg to y 500 mm. */
 export const tipDihedralWing: Wing = sample({ y: [0, 0.25, 0.5], chord: [0.09, 0.09, 0.09], cant: [0, degrees(20)] });
 
+/** A plain V at 12 deg, chord 110 mm at the root and 70 mm at the tip. */
+export const plainVWing: Wing = sample({ y: [0, 0.4], chord: [0.11, 0.07], cant: [degrees(12)] });
+
+/** A level centre panel and a 20 deg tip of the same true length, the tip tapered to three quarters of its chord. */
+export const taperedTipWing: Wing = sample({
+  y: [0, 0.2, 0.2 + 0.2 * Math.cos(degrees(20))],
+  chord: [0.08, 0.08, 0.06],
+  cant: [0, degrees(20)],
+});
+
 /** A wing told by its plan view: y and chord at root, joints and tip, and the cant of each panel. */
 function sample(plan: { y: readonly number[]; chord: readonly number[]; cant: readonly number[] }): Wing {
   const { y, chord, cant } = plan;
