@@ -1,124 +1,169 @@
 /**
- * The notebook file as a JSON Schema, from which its types derive. Kinds stand apart, so that a fault is told of the
- * kind that a cell says it is.
+ * The notebook file as a JSON Schema (draft 2020-12), from which the types of cells derive. The kinds stand apart, so
+ * that a fault is told of the kind that a cell says it is. Keys stand in the order in which a file has them.
  */
-import Type, { type Static } from "typebox";
 
-const closed = { additionalProperties: false } as const;
-const id = Type.String({ minLength: 1, maxLength: 64, description: "unique within the notebook" });
-const name = Type.String({
-  maxLength: 200,
-  description: "by which formulas call it; a function cell's has parameters",
-});
-const formula = Type.String({ description: "in the formula language" });
-const unit = Type.Optional(Type.String({ description: "the unit it is shown in" }));
-const reason = Type.Optional(Type.String({ description: "why it is as it is" }));
-const fraction = Type.Optional(
-  Type.Union(
-    [2, 4, 8, 16, 32, 64].map((of) => Type.Literal(of)),
-    {
-      description: "shows inches as shop fractions, down to one part in this many",
-    },
-  ),
-);
-const title = Type.Optional(Type.String({ description: "stands above it on the board" }));
+/** The word by which a file says that it is a notebook. */
+export const fileFormat = "spanwise-notebook";
 
-const columnSchema = Type.Object(
+/** An object with these keys and no other: those it must have, then those it may have. */
+const closed = <const R extends object, const O extends object>(required: R, optional: O) =>
+  ({
+    type: "object",
+    properties: { ...required, ...optional } as R & O,
+    required: Object.keys(required) as (keyof R & string)[],
+    additionalProperties: false,
+  }) as const;
+const listOf = <const S extends object>(items: S, notes = {}) => ({ type: "array", items, ...notes }) as const;
+const text = (description?: string) => ({ type: "string", ...(description && { description }) }) as const;
+const texts = (description: string) =>
+  ({
+    type: "object",
+    additionalProperties: text(),
+    propertyNames: { not: { const: "__proto__" } },
+    description,
+  }) as const;
+
+const id = { type: "string", minLength: 1, maxLength: 64, description: "unique within the notebook" } as const;
+const name = text("by which formulas call it; a function cell's has its parameters, as in lift(v, cl)");
+const formula = text("in the formula language");
+const unit = text("the unit it is shown in");
+const reason = text("why it is as it is");
+const title = text("stands above it on the board");
+const fraction = {
+  enum: [2, 4, 8, 16, 32, 64],
+  description: "shows inches as shop fractions, down to one part in this many",
+} as const;
+
+const columnSchema = closed(
+  { name: { type: "string", minLength: 1, description: "the field under which formulas find it" } },
   {
-    name: Type.String({ minLength: 1 }),
-    unit: Type.Optional(Type.String()),
-    text: Type.Optional(Type.Boolean({ description: "holds plain text instead of formulas" })),
+    unit: text("of its bare numbers, and the one it is shown in"),
+    text: { type: "boolean", description: "holds plain text instead of formulas" },
   },
-  closed,
 );
 
+/** The schema of each kind of cell. */
 export const cellSchemas = {
-  note: Type.Object({ id, kind: Type.Literal("note"), text: Type.String() }, closed),
-  given: Type.Object(
+  note: closed({ id, kind: { const: "note" }, text: text("prose, in which {name} shows a live value") }, {}),
+  given: closed(
+    { id, kind: { const: "given" }, name, formula },
     {
-      id,
-      kind: Type.Literal("given"),
-      name,
-      formula,
       unit,
-      range: Type.Optional(
-        Type.Array(Type.String(), { minItems: 2, maxItems: 3, description: "from, to, optional step" }),
-      ),
+      range: listOf(text(), { minItems: 2, maxItems: 3, description: "from, to, optional step" }),
       fraction,
       reason,
     },
-    closed,
   ),
-  derived: Type.Object({ id, kind: Type.Literal("derived"), name, formula, unit, fraction, reason }, closed),
-  table: Type.Object(
+  derived: closed({ id, kind: { const: "derived" }, name, formula }, { unit, fraction, reason }),
+  table: closed(
     {
       id,
-      kind: Type.Literal("table"),
+      kind: { const: "table" },
       name,
-      columns: Type.Array(columnSchema),
-      rows: Type.Array(Type.Array(Type.String())),
-      reason,
+      columns: listOf(columnSchema),
+      rows: listOf(listOf(text()), { description: "each with one entry for each column" }),
     },
-    closed,
+    { reason },
   ),
-  check: Type.Object({ id, kind: Type.Literal("check"), name, formula, reason }, closed),
-  decision: Type.Object(
+  check: closed({ id, kind: { const: "check" }, name, formula }, { reason }),
+  decision: closed(
+    { id, kind: { const: "decision" }, question: text("what was to be decided"), chosen: text(), why: text() },
+    {
+      alternatives: listOf(closed({ option: text(), why_not: text() }, {}), {
+        description: "what else was considered",
+      }),
+      revisit: text("when to look again"),
+    },
+  ),
+  question: closed(
     {
       id,
-      kind: Type.Literal("decision"),
-      question: Type.String(),
-      chosen: Type.String(),
-      why: Type.String(),
-      alternatives: Type.Optional(
-        Type.Array(Type.Object({ option: Type.String(), why_not: Type.String() }, closed), {
-          description: "what else was considered",
-        }),
-      ),
-      revisit: Type.Optional(Type.String({ description: "when to look again" })),
+      kind: { const: "question" },
+      about: text("the cell whose value is hidden until this is answered"),
+      prompt: text(),
+      answer: { type: ["string", "null"], description: "null until it is answered" },
+      because: text("why the answer and the value differ"),
     },
-    closed,
+    {},
   ),
-  question: Type.Object(
-    {
-      id,
-      kind: Type.Literal("question"),
-      about: Type.String({ description: "the cell whose value is hidden until this is answered" }),
-      prompt: Type.String(),
-      answer: Type.Union([Type.String(), Type.Null()]),
-      because: Type.String(),
-    },
-    closed,
+  drawing: closed(
+    { id, kind: { const: "drawing" }, view: text("which drawing"), of: text("a name, with fields and elements") },
+    { title },
   ),
-  drawing: Type.Object(
+  chart: closed(
+    { id, kind: { const: "chart" }, view: text("which chart") },
     {
-      id,
-      kind: Type.Literal("drawing"),
-      view: Type.String(),
-      of: Type.String({ description: "a name, with fields and elements" }),
+      sweep: text("the given that is swept over its range"),
+      x: text("the name along the axis"),
+      y: listOf(text(), { minItems: 1, description: "the names drawn against it" }),
       title,
     },
-    closed,
-  ),
-  chart: Type.Object(
-    {
-      id,
-      kind: Type.Literal("chart"),
-      view: Type.String(),
-      sweep: Type.Optional(Type.String({ description: "the given that is swept over its range" })),
-      x: Type.Optional(Type.String({ description: "the name along the axis" })),
-      y: Type.Optional(Type.Array(Type.String(), { minItems: 1, description: "the names drawn against it" })),
-      title,
-    },
-    closed,
   ),
 } as const;
 
-export const trialSchema = Type.Object(
-  { name: Type.String(), set: Type.Record(Type.String(), Type.String()) },
-  { ...closed, description: "a named set of changed givens or table entries" },
+/** Every kind a cell can be, in the order of the schema. */
+export const kinds = Object.keys(cellSchemas) as readonly Kind[];
+
+const trialSchema = closed(
+  {
+    name: text(),
+    set: texts("formulas by the given, or by the table entry such as panels[2].break, that they replace"),
+  },
+  {},
 );
 
+const head = { format: { const: fileFormat }, version: { const: 1 } } as const;
+const trials = listOf(trialSchema, { description: "named sets of changed givens, held against the baseline" });
+const expectation = texts('what the tests hold it to, such as "9.21 deg ± 0.01 deg"');
+
+/** The file without its format, its version and what is within its cells. */
+export const bodySchema = closed({ title: text(), cells: { type: "array" } }, { trials, expect: expectation });
+
+/** The whole file: shipped as notebook.schema.json. */
+export const notebookSchema = {
+  $schema: "https://json-schema.org/draft/2020-12/schema",
+  title: "Spanwise notebook, version 1",
+  ...closed(
+    { ...head, title: text(), cells: listOf({ oneOf: Object.values(cellSchemas) }) },
+    { trials, expect: expectation },
+  ),
+};
+
+/** A JSON Schema as far as the ones above go. */
+export interface Schema {
+  readonly type?: string | readonly string[];
+  readonly const?: unknown;
+  readonly enum?: readonly unknown[];
+  readonly description?: string;
+  readonly properties?: Readonly<Record<string, Schema>>;
+  readonly items?: Schema;
+  readonly additionalProperties?: false | Schema;
+}
+
+/** The value that a schema describes, as far as the schemas above go. */
+type Value<S> = S extends { readonly const: infer C }
+  ? C
+  : S extends { readonly enum: readonly (infer E)[] }
+    ? E
+    : S extends { readonly properties: infer P; readonly required: readonly (infer R)[] }
+      ? { readonly [K in keyof P as K extends R ? K : never]: Value<P[K]> } & {
+          readonly [K in keyof P as K extends R ? never : K]?: Value<P[K]>;
+        }
+      : S extends { readonly items: infer I }
+        ? readonly Value<I>[]
+        : S extends { readonly additionalProperties: infer V }
+          ? { readonly [key: string]: Value<V> }
+          : S extends { readonly type: infer T }
+            ? Named[(T extends readonly (infer E)[] ? E : T) & keyof Named]
+            : never;
+interface Named {
+  readonly string: string;
+  readonly boolean: boolean;
+  readonly null: null;
+}
+
 export type Kind = keyof typeof cellSchemas;
-export type CellOf<K extends Kind> = Readonly<Static<(typeof cellSchemas)[K]>>;
-export type Column = Readonly<Static<typeof columnSchema>>;
-export type Trial = Readonly<Static<typeof trialSchema>>;
+export type CellOf<K extends Kind> = Value<(typeof cellSchemas)[K]>;
+export type Column = Value<typeof columnSchema>;
+export type Trial = Value<typeof trialSchema>;
