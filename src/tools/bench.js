@@ -13,7 +13,8 @@ const files = readdirSync(folder)
   .filter((name) => wanted.length === 0 || wanted.some((part) => name.includes(part)))
   .sort();
 
-spawnSync(process.execPath, [join(root, "src", "tools", "build.js"), "--if-stale"], { stdio: "inherit" });
+const build = spawnSync(process.execPath, [join(root, "src", "tools", "build.js"), "--if-stale"], { stdio: "inherit" });
+if (build.status !== 0) process.exit(1);
 
 /** @type {Row[]} */
 const rows = [];
@@ -27,9 +28,9 @@ for (const file of files) {
     console.error(error instanceof Error ? error.message : error);
   }
 }
-if (files.length === 0) console.error(`No file of tests/bench is named like ${wanted.join(" or ")}.`);
 const head = { figure: "figure", measured: "measured", goal: "goal", ratio: "ratio" };
-console.log(`\n${table([head, ...rows].map((row) => [row.figure, row.measured, row.goal, row.ratio]))}`);
+if (files.length === 0) console.error(`No file of tests/bench is named like ${wanted.join(" or ")}.`);
+else console.log(`\n${table([head, ...rows].map((row) => [row.figure, row.measured, row.goal, row.ratio]))}`);
 process.exit(failed ? 1 : 0);
 
 /**
