@@ -40,6 +40,10 @@ export class FormulaError extends Error {
     readonly code: ErrorCode,
     message: string,
     readonly at: readonly [from: number, to: number],
+    /** For `waits`: the cell at which it began. */
+    readonly root: string | null = null,
+    /** The table entry it stands in. */
+    readonly place: { readonly row: number; readonly column: string } | null = null,
   ) {
     super(message);
     this.name = "FormulaError";

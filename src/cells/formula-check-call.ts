@@ -17,6 +17,9 @@ export function checkCall(tree: CallTree, text: string, scope: Scope, check: Che
   if (spec) return checkLibraryCall(spec, tree, text, scope, check);
   const named = scope.parameters?.has(tree.name) ? undefined : scope.lookup(tree.name);
   if (named && "definition" in named) return checkFunctionCell(named.definition, tree, text, scope, check);
+  if (named && "waitsFor" in named) {
+    throw new FormulaError("waits", messages.waits(named.waitsFor), tree.nameAt, named.waitsFor);
+  }
   if (named || scope.parameters?.has(tree.name)) {
     throw new FormulaError("wrong_shape", messages.notAFunction(tree.name), tree.nameAt);
   }
@@ -176,11 +179,17 @@ function checkFunctionCell(cell: FunctionCell, tree: CallTree, text: string, sco
     const parameter = cell.parameters[index] ?? "";
     throw new FormulaError("wrong_argument", messages.missingArgument(tree.name, parameter, ""), tree.at);
   });
-  const body = cell.check(
-    given.map((argument) => argument.shape),
-    tree.at,
-  );
+  const body = bodyOf(cell, given, tree);
   return { type: "apply", name: tree.name, arguments: given, body, shape: body.shape, at: tree.at };
+}
+
+function bodyOf(cell: FunctionCell, given: readonly TypedTree[], tree: CallTree): TypedTree {
+  try {
+    return cell.check(given.map((argument) => argument.shape));
+  } catch (error) {
+    if (!(error instanceof FormulaError)) throw error;
+    throw new FormulaError(error.code, messages.within(tree.name, error.message), tree.at, error.root);
+  }
 }
 
 const sameDimension = (dimension: Dimension, unit: string): boolean =>

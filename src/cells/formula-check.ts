@@ -105,6 +105,9 @@ function checkName(name: string, at: Range, scope: Scope): TypedTree {
   }
   const named = scope.lookup(name);
   if (named && "shape" in named) return { type: "input", name, shape: named.shape, at };
+  if (named && "waitsFor" in named) {
+    throw new FormulaError("waits", messages.waits(named.waitsFor), at, named.waitsFor);
+  }
   if (named) throw new FormulaError("wrong_shape", messages.hasNoValue(name), at);
   if (scope.functions.has(name)) throw new FormulaError("unknown_name", messages.functionWithoutCall(name), at);
   const near = nearest(name, [...(scope.parameters?.keys() ?? []), ...scope.names(), ...constants.keys()]);

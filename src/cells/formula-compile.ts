@@ -12,7 +12,16 @@ type NumberRun = (inputs: readonly Value[], parameters: readonly Value[]) => num
 export interface Compilation {
   readonly slots: ReadonlyMap<string, number>;
   readonly calls: { count: number };
+  /** Bodies of function cells compiled so far: the same body, called twice, is compiled once. */
+  readonly bodies: Map<TypedTree, Run>;
 }
+
+/** A new compilation; slots count the names in the order given. */
+export const compilationOf = (names: readonly string[]): Compilation => ({
+  slots: new Map(names.map((name, index) => [name, index])),
+  calls: { count: 0 },
+  bodies: new Map(),
+});
 
 /** Calls of function cells that one cell may make; function cells that call each other twice would double for ever. */
 export const callLimit = 100_000;
@@ -80,7 +89,7 @@ export function compileTree(tree: TypedTree, compilation: Compilation): Run {
         tree.arguments.map((argument) => argument && inner(argument)),
       );
     case "apply":
-      return apply(tree.arguments.map(inner), inner(tree.body), compilation, tree.at, tree.name);
+      return apply(tree.arguments.map(inner), bodyOf(tree.body, compilation), compilation, tree.at, tree.name);
   }
 }
 
@@ -163,6 +172,14 @@ function element(of: Run, index: Run, at: Range): Run {
     if (found === undefined) throw new FormulaError("out_of_domain", messages.indexRange(asked, list.length), at);
     return found;
   };
+}
+
+function bodyOf(tree: TypedTree, compilation: Compilation): Run {
+  const known = compilation.bodies.get(tree);
+  if (known) return known;
+  const body = compileTree(tree, compilation);
+  compilation.bodies.set(tree, body);
+  return body;
 }
 
 function apply(given: readonly Run[], body: Run, compilation: Compilation, at: Range, name: string): Run {

@@ -134,6 +134,7 @@ export const messages = {
   inRange: (which: string, message: string) => `The range's ${which}: ${message}`,
   rangeOrder: (from: string, to: string) =>
     `The range runs from ${from} to ${to}, so it is empty. Let the second be larger.`,
+  rangeNumber: "The ends of a range are single numbers.",
   rangeStep: "The range's step must be more than zero.",
   notAPath: (text: string) =>
     `“${text}” is not a name. Between braces stands a name with fields or elements, such as {main_wing.span}.`,

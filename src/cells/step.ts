@@ -1,6 +1,7 @@
-import type { Shape } from "../library/spec.ts";
+import type { FunctionTable, Shape } from "../library/spec.ts";
 import type { Cell } from "./cell.ts";
 import type { CellError } from "./errors.ts";
+import type { Reading } from "./reading.ts";
 import type { FunctionCell, TypedTree } from "./typed-tree.ts";
 import type { Result } from "./value.ts";
 
@@ -18,6 +19,8 @@ export interface Step {
   readonly error: CellError | null;
   /** The checked tree of its formula: given, derived, check and drawing. */
   readonly tree: TypedTree | null;
+  /** What the names it uses stood for when it was compiled. */
+  readonly needs: readonly Face[];
   /** For a function cell: what its callers check against. */
   readonly definition: FunctionCell | null;
   /** A given's range in SI; step null where none is said. */
@@ -25,10 +28,21 @@ export interface Step {
   run(inputs: readonly Result[]): Result;
 }
 
+/** As much of a step as those that need it are compiled against. */
+export interface Face {
+  readonly id: string;
+  readonly shape: Shape | null;
+  readonly definition: FunctionCell | null;
+  readonly ranged: boolean;
+}
+
 /** A notebook's cells, compiled: every cell that has something to compute, each after all that it needs. */
 export interface Program {
+  readonly functions: FunctionTable;
   readonly steps: readonly Step[];
   readonly byId: ReadonlyMap<string, Step>;
   /** By bare name; where two cells have one name, the first. */
   readonly byName: ReadonlyMap<string, Step>;
+  /** What each cell says, kept so that an edit reads only the cells it changed. */
+  readonly readings: ReadonlyMap<Cell, Reading>;
 }

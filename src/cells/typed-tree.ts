@@ -46,7 +46,7 @@ export type TypedTree = { readonly shape: Shape; readonly at: Range } & (
 
 /** What the names in a formula stand for. */
 export interface Scope {
-  /** Shape of a cell's value, or the function cell of that name, or undefined where there is none. */
+  /** What a cell's name stands for, or undefined where there is none. */
   lookup(name: string): Named | undefined;
   readonly functions: ReadonlyMap<string, AnyFunctionSpec>;
   /** Every name there is, for "did you mean". */
@@ -54,14 +54,14 @@ export interface Scope {
   /** Parameters of the function cell being checked, by name. */
   readonly parameters?: ReadonlyMap<string, { readonly shape: Shape; readonly index: number }>;
 }
-export type Named = { readonly shape: Shape } | { readonly definition: FunctionCell };
+/** A cell's value by its shape, a function cell, or a cell without either: it waits for the cell at the root. */
+export type Named = { readonly shape: Shape } | { readonly definition: FunctionCell } | { readonly waitsFor: string };
 
 /** A function cell that was read. */
 export interface FunctionCell {
   readonly parameters: readonly string[];
-  /**
-   * Its body, checked for arguments of these shapes; a fault in it is told at `at`, the place of the call. The same
-   * shapes give the same tree.
-   */
-  check(shapes: readonly Shape[], at: Range): TypedTree;
+  /** Names of the cells whose values its body takes, also by way of other function cells. */
+  readonly inputs: readonly string[];
+  /** Its body checked for arguments of these shapes; the same shapes give the same tree. Throws a FormulaError. */
+  check(shapes: readonly Shape[]): TypedTree;
 }

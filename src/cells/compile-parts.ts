@@ -1,0 +1,100 @@
+/** Cells with several formulas, each with a result of its own: a note's braces, a chart's axes. */
+import type { ChartCell } from "./cell.ts";
+import { FormulaError } from "./errors.ts";
+import { check } from "./formula-check.ts";
+import { type Compilation, compileTree } from "./formula-compile.ts";
+import { messages } from "./messages.ts";
+import { isName } from "./names.ts";
+import type { Part } from "./reading.ts";
+import { describe, listShape, textShape } from "./shapes.ts";
+import type { Step } from "./step.ts";
+import { cellError, waiting } from "./step-run.ts";
+import type { Scope, TypedTree } from "./typed-tree.ts";
+import type { Result, Value } from "./value.ts";
+
+type PartRun = (inputs: readonly Result[]) => Result;
+
+/**
+ * A run that computes each part for itself. Its value is empty: what counts is in `parts`; where one failed, the first
+ * such error is the cell's.
+ */
+export function compileParts(
+  parts: readonly Part[],
+  root: string,
+  scope: Scope,
+  compilation: Compilation,
+  accept: (tree: TypedTree, text: string) => void = () => undefined,
+): (inputs: readonly Result[]) => Result {
+  const runs = parts.map((part) => compilePart(part, root, scope, compilation, accept));
+  return (inputs) => {
+    const results = runs.map((run) => run(inputs));
+    const failed = results.find((result) => !result.ok);
+    if (failed && !failed.ok) return { ok: false, error: failed.error, parts: results };
+    return { ok: true, value: [], shape: listShape(textShape), parts: results };
+  };
+}
+
+/** Refuses what a chart cannot draw: a sweep of anything but a given with a range, axes that are no numbers. */
+export function compileChart(
+  cell: ChartCell,
+  parts: readonly Part[],
+  scope: Scope,
+  compilation: Compilation,
+  byName: (name: string) => Step | undefined,
+): (inputs: readonly Result[]) => Result {
+  const run = compileParts(parts, cell.id, scope, compilation, (tree, text) => {
+    if (tree.shape.kind === "number") return;
+    throw new FormulaError("wrong_shape", messages.chartNumber(text, describe(tree.shape)), tree.at);
+  });
+  if (cell.sweep === undefined) return run;
+  const given = byName(cell.sweep);
+  if (!given && isName(cell.sweep)) return run;
+  if (given?.cell.kind !== "given") throw new FormulaError("wrong_shape", messages.sweepNeedsGiven(cell.sweep), [0, 0]);
+  if (!given.error && !given.range) {
+    throw new FormulaError("wrong_argument", messages.sweepNeedsRange(cell.sweep), [0, 0]);
+  }
+  return run;
+}
+
+function compilePart(
+  part: Part,
+  root: string,
+  scope: Scope,
+  compilation: Compilation,
+  accept: (tree: TypedTree, text: string) => void,
+): PartRun {
+  try {
+    if (part.tree instanceof FormulaError) throw part.tree;
+    const tree = check(part.tree, part.text, scope);
+    accept(tree, part.text);
+    return partRun(tree, root, compilation);
+  } catch (error) {
+    if (!(error instanceof FormulaError)) throw error;
+    const failed: Result = { ok: false, error: cellError(error, root) };
+    return () => failed;
+  }
+}
+
+function partRun(tree: TypedTree, root: string, compilation: Compilation): PartRun {
+  const slot = compilation.slots.get(rootName(tree)) ?? -1;
+  const run = compileTree(tree, compilation);
+  return (inputs) => {
+    const input = inputs[slot];
+    if (!input) throw new Error(`got no input for ${rootName(tree)}, expected its result`);
+    if (!input.ok) return waiting(input, { at: tree.at });
+    const values: Value[] = [];
+    values[slot] = input.value;
+    try {
+      return { ok: true, value: run(values, []), shape: tree.shape };
+    } catch (error) {
+      if (!(error instanceof FormulaError)) throw error;
+      return { ok: false, error: cellError(error, root) };
+    }
+  };
+}
+
+const rootName = (tree: TypedTree): string => {
+  let node = tree;
+  while (node.type === "field" || node.type === "element") node = node.of;
+  return node.type === "input" ? node.name : "";
+};

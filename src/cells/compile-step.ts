@@ -1,0 +1,216 @@
+/** The step of one cell, from what it says and from the steps of the names it uses. */
+import type { FunctionTable } from "../library/spec.ts";
+import type { DerivedCell, GivenCell } from "./cell.ts";
+import { compileChart, compileParts } from "./compile-parts.ts";
+import { compileTable } from "./compile-table.ts";
+import { checkWithUnit } from "./declared-unit.ts";
+import { FormulaError } from "./errors.ts";
+import { check } from "./formula-check.ts";
+import { type Compilation, compilationOf, compileTree } from "./formula-compile.ts";
+import { compileMargin } from "./formula-margin.ts";
+import { nodes, type Tree } from "./formula-tree.ts";
+import { functionCell } from "./function-cell.ts";
+import { rangeOf, refuseNames } from "./given.ts";
+import { messages } from "./messages.ts";
+import type { Part, Reading } from "./reading.ts";
+import { describe } from "./shapes.ts";
+import type { Face, Step } from "./step.ts";
+import { cellError, type Mentions, runnerOf } from "./step-run.ts";
+import type { Named, Scope, TypedTree } from "./typed-tree.ts";
+import type { Ok, Value } from "./value.ts";
+
+/** What a cell can see of the others while it is compiled. */
+export interface Surroundings {
+  readonly functions: FunctionTable;
+  byName(name: string): Step | undefined;
+  names(): Iterable<string>;
+}
+
+/** Compiles a cell whose name and place are sound; what is wrong with its formulas becomes the step's error. */
+export function compileStep(reading: Reading, around: Surroundings, needed: readonly Step[]): Step {
+  const needs = needed.map(faceOf);
+  try {
+    return { ...stepOf(reading, around, needed), needs };
+  } catch (error) {
+    if (error instanceof FormulaError) return { ...failedStep(reading, error), needs };
+    throw error;
+  }
+}
+
+/** The step of a cell that fails before anything is computed. */
+export function failedStep(reading: Reading, fault: FormulaError): Step {
+  const error = cellError(fault, rootOf(reading));
+  return { ...blank(reading), error, run: () => ({ ok: false, error }) };
+}
+
+function stepOf(reading: Reading, around: Surroundings, needed: readonly Step[]): Step {
+  const { cell, parts } = reading;
+  const { inputs, names } = inputsOf(needed, around);
+  const frame = { ...blank(reading), inputs };
+  const compilation = compilationOf(names);
+  const scope: Scope = {
+    functions: around.functions,
+    names: around.names,
+    lookup: (name) => namedOf(around.byName(name)),
+  };
+  const root = rootOf(reading);
+  const mentions = mentionsOf(parts, names, cell.kind === "table" ? cell.columns.map(({ name }) => name) : []);
+  const runner = (compute: (values: readonly Value[]) => Ok) => runnerOf(root, mentions, compute);
+  switch (cell.kind) {
+    case "given":
+    case "derived":
+    case "check": {
+      const { text, tree } = onlyPart(parts);
+      if (cell.kind === "given") refuseNames(tree, around.functions);
+      const parameters = reading.signature?.parameters;
+      if (cell.kind === "derived" && parameters) {
+        const definition = functionCell(parameters, tree, cell.unit, text, scope, names);
+        return { ...frame, definition, run: runner(() => ({ ok: true, value: false, shape: { kind: "boolean" } })) };
+      }
+      const typed = check(tree, text, scope);
+      if (cell.kind === "check") return { ...frame, ...checkStep(typed, compilation, runner) };
+      return { ...frame, ...valueStep(cell, typed, text, compilation, runner, around.functions) };
+    }
+    case "table": {
+      const { shape, run } = compileTable(cell, parts, scope, compilation);
+      return {
+        ...frame,
+        shape,
+        run: counted(runner, compilation, (values) => ({ ok: true, value: run(values), shape })),
+      };
+    }
+    case "drawing": {
+      const { text, tree } = onlyPart(parts);
+      return { ...frame, ...plainStep(check(tree, text, scope), compilation, runner) };
+    }
+    case "chart":
+      return { ...frame, run: compileChart(cell, parts, scope, compilation, around.byName) };
+    case "question":
+    case "note":
+      return { ...frame, run: compileParts(parts, cell.id, scope, compilation) };
+    case "decision":
+      throw new Error("got a decision, expected a cell that computes");
+  }
+}
+
+type Runner = (compute: (values: readonly Value[]) => Ok) => Step["run"];
+
+/** A run that counts its calls of function cells anew each time. */
+function counted(runner: Runner, compilation: Compilation, compute: (values: readonly Value[]) => Ok): Step["run"] {
+  return runner((values) => {
+    compilation.calls.count = 0;
+    return compute(values);
+  });
+}
+
+function plainStep(tree: TypedTree, compilation: Compilation, runner: Runner): Pick<Step, "tree" | "shape" | "run"> {
+  const run = compileTree(tree, compilation);
+  const { shape } = tree;
+  return {
+    tree,
+    shape,
+    run: counted(runner, compilation, (values) => ({ ok: true, value: run(values, []), shape })),
+  };
+}
+
+function valueStep(
+  cell: GivenCell | DerivedCell,
+  typed: TypedTree,
+  text: string,
+  compilation: Compilation,
+  runner: Runner,
+  functions: FunctionTable,
+): Partial<Step> {
+  const tree = checkWithUnit(typed, cell.unit, text);
+  const shape = tree.shape.kind === "list" ? tree.shape.of : tree.shape;
+  if (cell.fraction !== undefined && (shape.kind !== "number" || shape.unit !== "in")) {
+    throw new FormulaError("unknown_unit", messages.fractionUnit, tree.at);
+  }
+  const range = cell.kind === "given" ? rangeOf(cell, tree, functions) : null;
+  return { ...plainStep(tree, compilation, runner), range };
+}
+
+function checkStep(tree: TypedTree, compilation: Compilation, runner: Runner): Partial<Step> {
+  if (tree.shape.kind !== "boolean") {
+    throw new FormulaError("wrong_shape", messages.checkNeedsBoolean(describe(tree.shape)), tree.at);
+  }
+  const run = compileTree(tree, compilation);
+  const margin = compileMargin(tree, compilation);
+  const { shape } = tree;
+  return {
+    tree,
+    shape,
+    run: counted(runner, compilation, (values) => ({
+      ok: true,
+      value: run(values, []),
+      shape,
+      margin: margin(values),
+    })),
+  };
+}
+
+/** The inputs of a step and their names: those it uses itself, and those of the function cells it calls. */
+function inputsOf(needed: readonly Step[], around: Surroundings): { inputs: string[]; names: string[] } {
+  const found = new Map<string, string>();
+  for (const step of needed) {
+    const names = step.definition ? step.definition.inputs : [step.name ?? step.id];
+    for (const name of names) {
+      const input = around.byName(name);
+      if (input && !input.definition) found.set(name, input.id);
+    }
+  }
+  return { inputs: [...found.values()], names: [...found.keys()] };
+}
+
+function namedOf(step: Step | undefined): Named | undefined {
+  if (!step) return undefined;
+  if (step.error) return { waitsFor: step.error.root };
+  if (step.definition) return { definition: step.definition };
+  return step.shape ? { shape: step.shape } : undefined;
+}
+
+/** Where each input is first named; the whole of the first formula for what only a function cell takes. */
+function mentionsOf(parts: readonly Part[], names: readonly string[], columns: readonly string[]): Mentions {
+  return (input) => {
+    for (const { tree, place } of parts) {
+      if (tree instanceof FormulaError) continue;
+      for (const node of nodes(tree)) {
+        if (node.type !== "name" || node.name !== names[input]) continue;
+        return { at: node.at, ...(place && { place: { row: place.row, column: columns[place.column] ?? "" } }) };
+      }
+    }
+    return { at: [0, parts[0]?.text.length ?? 0] };
+  };
+}
+
+function onlyPart(parts: readonly Part[]): { text: string; tree: Tree } {
+  const [part] = parts;
+  if (!part) throw new Error("got a cell without its formula, expected one");
+  if (part.tree instanceof FormulaError) throw part.tree;
+  return { text: part.text, tree: part.tree };
+}
+
+const rootOf = ({ cell, signature }: Reading): string => signature?.name || cell.id;
+
+const faceOf = (step: Step): Face => ({
+  id: step.id,
+  shape: step.shape,
+  definition: step.definition,
+  ranged: step.range !== null,
+});
+
+const blank = ({ cell, signature }: Reading): Step => ({
+  id: cell.id,
+  name: signature?.name ?? null,
+  cell,
+  inputs: [],
+  shape: null,
+  error: null,
+  tree: null,
+  needs: [],
+  definition: null,
+  range: null,
+  run: () => {
+    throw new Error("got a run of a blank step, expected a compiled one");
+  },
+});

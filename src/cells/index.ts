@@ -1,0 +1,20 @@
+/** What the cells offer to the views and to the two programs. */
+export type * from "./cell.ts";
+export { isNamed } from "./cell.ts";
+export { compile } from "./compile.ts";
+export type { CellError, ErrorCode } from "./errors.ts";
+export { parser } from "./formula.grammar";
+export { limits, parseFormula } from "./formula-parse.ts";
+export { nodes, type Range, type Tree } from "./formula-tree.ts";
+export { constants, isName, keywords, readSignature } from "./names.ts";
+export * from "./notebook.ts";
+export { NotebookError } from "./notebook-errors.ts";
+export { readNotebook, writeNotebook } from "./notebook-file.ts";
+export { segments } from "./path.ts";
+export { runPlan } from "./plan.ts";
+export { Session } from "./session.ts";
+export { describe, dimensionText, fieldOf, numberWithin } from "./shapes.ts";
+export type { Program, Step } from "./step.ts";
+export { sweep } from "./sweep.ts";
+export type { TypedTree } from "./typed-tree.ts";
+export type { Margin, RecordValue, Result, Value } from "./value.ts";
