@@ -53,8 +53,8 @@ export function siUnit(dimension: Dimension): string {
   const under: string[] = [];
   baseUnits.forEach((spelling, index) => {
     const exponent = dimension[index] ?? 0;
-    if (exponent > 0) over.push(exponent === 1 ? spelling : `${spelling}^${exponent}`);
-    if (exponent < 0) under.push(exponent === -1 ? spelling : `${spelling}^${-exponent}`);
+    if (exponent > 0) over.push(exponent === 1 ? spelling : `${spelling}^${short(exponent)}`);
+    if (exponent < 0) under.push(exponent === -1 ? spelling : `${spelling}^${short(-exponent)}`);
   });
   return [over.join(" ") || "1", ...under].join("/");
 }
@@ -111,5 +111,16 @@ function combine(a: Dimension, b: Dimension, sign: 1 | -1): Dimension {
   ];
 }
 
-/** Exponents such as 3 · 0.1 must not miss 0.3 by a rounding error, and no exponent is −0. */
-const tidy = (exponent: number): number => Math.round(exponent * 1e9) / 1e9 + 0;
+/** The least number that all of 1 to 12 divide. */
+const common = 27720;
+
+/**
+ * Exponents such as 3 · 0.1 must not miss 0.3 by a rounding error, a cube root must come back when it is cubed, and no
+ * exponent is −0: what is next to a fraction of 1 to 12 parts is that fraction.
+ */
+function tidy(exponent: number): number {
+  const fraction = Math.round(exponent * common) / common;
+  return (Math.abs(fraction - exponent) < 1e-9 ? fraction : Math.round(exponent * 1e9) / 1e9) + 0;
+}
+
+const short = (exponent: number): number => Number(exponent.toPrecision(6));

@@ -135,9 +135,11 @@ export function unitOf(text: string): UnitExpression {
  * none is near enough to be meant. The word "degrees" and the like find their unit by their beginning.
  */
 export function nearest(word: string, candidates: Iterable<string>): string | null {
+  // Walked twice, which an iterator such as keys() would not survive.
+  const all = [...candidates];
   let best: string | null = null;
   let least = Math.max(1, Math.min(2, Math.floor(word.length / 2))) + 0.01;
-  for (const candidate of candidates) {
+  for (const candidate of all) {
     if (Math.abs(candidate.length - word.length) > least) continue;
     const away = Math.min(distance(word, candidate), distance(word.toLowerCase(), candidate.toLowerCase()) + 0.5);
     if (away < least) {
@@ -146,7 +148,7 @@ export function nearest(word: string, candidates: Iterable<string>): string | nu
     }
   }
   if (best !== null) return best;
-  for (const candidate of candidates) {
+  for (const candidate of all) {
     if (candidate.length > 1 && word.startsWith(candidate) && candidate.length > (best?.length ?? 0)) best = candidate;
   }
   return best;
