@@ -66,6 +66,8 @@ export const messages = {
   tooLargeToWrite: (length: number, limit: number) =>
     `This notebook is too large to save: its file would have ${count(length)} characters, at most ${count(limit)} can be ` +
     "opened again. Split it into two.",
+  tooMuchToWrite: (most: number) =>
+    `This notebook has too much in it to be opened again: at most ${count(most)} entries. Split it into two.`,
   empty: "This file is empty. Choose a file that holds a notebook.",
   noNotebook: (near: string) =>
     `This file is no notebook: a notebook begins with a brace {, and this begins with “${near}”. Choose another file.`,
@@ -101,6 +103,8 @@ export const messages = {
     `the file ends before the ${opened} of line ${line} is closed. Part of it may be missing; take a whole copy`,
   afterEnd: "the notebook has ended before this. Take out what follows",
   tooDeep: (limit: number) => `more than ${limit} brackets stand within each other here. No notebook goes that deep`,
+  tooMuch: (most: number) =>
+    `more than ${count(most)} entries stand before this, too many for one notebook. Split it into several`,
   broken: (line: number, column: number, what: string, near: string) =>
     `This file is broken at line ${line}, column ${column}${near && `, near “${near}”`}: ${what}.`,
   keyTwice: (key: string, line: number) =>

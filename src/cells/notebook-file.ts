@@ -6,7 +6,7 @@ import type { Notebook } from "./cell.ts";
 import { type FileObject, type Migration, migrate, migrations, versionAfter } from "./migrations/index.ts";
 import { excerpt, messages, NotebookError } from "./notebook-errors.ts";
 import { assertNotebook } from "./notebook-faults.ts";
-import { readJson } from "./notebook-json.ts";
+import { mostValues, readJson } from "./notebook-json.ts";
 import { layOut } from "./notebook-layout.ts";
 import { bodySchema, cellSchemas, fileFormat, type Schema } from "./notebook-schema.ts";
 
@@ -43,6 +43,9 @@ export function writeNotebook(notebook: Notebook): string {
     ...(expect && { expect }),
   })}\n`;
   if (text.length > largestFile) throw new NotebookError("", messages.tooLargeToWrite(text.length, largestFile));
+  if (text.length > mostValues && valuesIn(JSON.parse(text)) > mostValues) {
+    throw new NotebookError("", messages.tooMuchToWrite(mostValues));
+  }
   return text;
 }
 
@@ -70,6 +73,12 @@ function upToDate(file: FileObject, steps: readonly Migration[]): FileObject {
     const why = error instanceof Error ? error.message : String(error);
     throw new NotebookError("", messages.notMigrated(version, current, why));
   }
+}
+
+/** A value and all that is within it, counted. */
+function valuesIn(value: unknown): number {
+  if (typeof value !== "object" || value === null) return 1;
+  return Object.values(value).reduce((sum: number, each) => sum + valuesIn(each), 1);
 }
 
 /** A copy with the keys of each object in the order of its schema. */

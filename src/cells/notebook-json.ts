@@ -7,6 +7,9 @@ import { excerpt, messages, NotebookError, placeOf } from "./notebook-errors.ts"
 /** Brackets that may stand within each other; a notebook has 5. The walk below is as deep, so the limit keeps it safe. */
 export const deepest = 32;
 
+/** Values that a text may hold; more would take seconds to check, and a notebook of 2,000 cells has 30,000. */
+export const mostValues = 500_000;
+
 /** The value of a JSON text, in objects and lists made by the platform's parser. @throws NotebookError */
 export function readJson(text: string): unknown {
   checkJson(text);
@@ -15,6 +18,7 @@ export function readJson(text: string): unknown {
 
 function checkJson(text: string): void {
   let at = 0;
+  let values = 0;
   const path: (string | number)[] = [];
   /** Where each bracket opened that is not closed yet. */
   const open: number[] = [];
@@ -24,6 +28,7 @@ function checkJson(text: string): void {
 
   /** A value with the blanks around it. */
   function value(): void {
+    if (++values > mostValues) fail(messages.tooMuch(mostValues));
     skipBlanks();
     const character = text[at];
     if (character === "{") object();

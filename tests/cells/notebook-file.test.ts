@@ -74,6 +74,9 @@ describe("reading and writing back", () => {
     expect(() => writeNotebook({ ...empty, cells: [{ ...note, text: 7 } as never] })).toThrow(NotebookError);
     expect(() => writeNotebook({ ...empty, cells: [{ ...note, colour: "red" } as never] })).toThrow(/“colour”/);
     expect(() => writeNotebook({ ...empty, title: "x".repeat(largestFile) })).toThrow(/too large to save/);
+    const rows = Array.from({ length: 260_000 }, () => [""]);
+    const long = { id: "a2", kind: "table", name: "", columns: [{ name: "x" }], rows } as const;
+    expect(() => writeNotebook({ ...empty, cells: [long] })).toThrow(/at most 500 000 entries/);
   });
 });
 

@@ -1,7 +1,7 @@
 import fc from "fast-check";
 import { describe, expect, test } from "vitest";
 import { NotebookError } from "../../src/cells/notebook-errors.ts";
-import { deepest, readJson } from "../../src/cells/notebook-json.ts";
+import { deepest, mostValues, readJson } from "../../src/cells/notebook-json.ts";
 
 describe("the reading of JSON", () => {
   test("takes every text that JSON allows, with the value that the platform gives it", () => {
@@ -55,6 +55,12 @@ describe("the reading of JSON", () => {
     const nested = (depth: number) => "[".repeat(depth) + "]".repeat(depth);
     expect(outcome(() => readJson(nested(deepest)))).toBe("taken");
     expect(outcome(() => readJson(nested(deepest + 1)))).toMatch(/at line 1, column 33, .*more than 32 brackets/);
+  });
+
+  test("refuses a text of more values than can be checked in good time", () => {
+    const lists = (count: number) => `[${"[],".repeat(count - 1)}[]]`;
+    expect(outcome(() => readJson(lists(mostValues - 1)))).toBe("taken");
+    expect(outcome(() => readJson(lists(mostValues)))).toContain("more than 500 000 entries");
   });
 });
 
