@@ -14,7 +14,7 @@ const arrows: readonly { from: RegExp; room: RegExp; may: RegExp; mayAsType?: Re
   {
     from: /^(main|evaluate)\.ts$/,
     room: /^$/,
-    may: /^((library|cells|views)\/index\.ts|views\/[\w-]+\.css|\.\.\/notebooks\/.*)$/,
+    may: /^((library|cells|views)\/index\.ts|views\/([\w-]+\.css|format\.ts)|\.\.\/notebooks\/.*)$/,
   },
 ];
 

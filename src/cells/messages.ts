@@ -124,6 +124,14 @@ export const messages = {
     `This calls function cells more than ${limit} times. Compute parts of it in cells of their own.`,
   within: (name: string, message: string) => `In ${name}: ${message}`,
 
+  // Setting a value from outside
+  onlyGivens: (name: string) => `${name} is computed. Only givens and table entries can be set.`,
+  nameAnEntry: (name: string) => `${name} is a table. Name one entry of it, such as ${name}[2].length.`,
+  notATable: (name: string) => `${name} is not a table and has no entries.`,
+  noRow: (name: string, row: number, rows: number) => `${name} has no row ${row}: it has ${rows}, counted from 1.`,
+  noColumn: (name: string, column: string, nearest: string | null, all: readonly string[]) =>
+    `${name} has no column ${column}.${nearest ? maybe(nearest) : ` It has ${list(all).replace(" or ", " and ")}.`}`,
+
   // Tables, ranges, paths
   emptyEntry: (row: number, column: string) =>
     `Row ${row}, column ${column}, is empty. Enter a value, or remove the row.`,

@@ -1,13 +1,13 @@
 /** Names of cells and of the parameters of function cells: what they may be, and how a function cell's name is read. */
-import { units } from "../library/units.ts";
+import { freeFall, units } from "../library/units.ts";
 
 /** Words of the formula language. */
 export const keywords: ReadonlySet<string> = new Set(["if", "then", "else", "and", "or", "not", "true", "false"]);
 
-/** The constants a formula can name, in SI with the unit that is told: standard gravity of the 3rd CGPM, 1901. */
+/** The constants a formula can name, in SI with the unit that is told. */
 export const constants: ReadonlyMap<string, { readonly value: number; readonly unit: string }> = new Map([
   ["pi", { value: Math.PI, unit: "1" }],
-  ["gravity", { value: 9.80665, unit: "m/s^2" }],
+  ["gravity", { value: freeFall, unit: "m/s^2" }],
 ]);
 
 /** Words with a meaning of their own in the engine below the cells. */

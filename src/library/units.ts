@@ -35,7 +35,7 @@ export interface UnitFault {
 const inch = 0.0254;
 const pound = 0.45359237;
 /** Standard acceleration of free fall, m/s² (3rd CGPM, 1901). */
-const freeFall = 9.80665;
+export const freeFall = 9.80665;
 
 const list: readonly Unit[] = [
   unit("m", 1, [0, 1, 0, 0, 0]),

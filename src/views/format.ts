@@ -1,9 +1,9 @@
 /**
  * How values are told on the screen and on the command line. Pure text, no page. The display unit is the cell's
- * choice; where none is declared a number is told in its SI unit and nothing is guessed.
+ * choice; where it declares none, a number is told in the unit of its shape: that of the literal or of the library's field
+ * it is, else the SI unit.
  */
 import type { Value } from "../cells/value.ts";
-import { siUnit } from "../library/quantity.ts";
 import type { ListShape, RecordShape, Shape } from "../library/spec.ts";
 import { unitOf } from "../library/units.ts";
 
@@ -96,10 +96,8 @@ function shopFraction(value: number, parts: number): string {
 const commonDivisor = (a: number, b: number): number => (b === 0 ? a : commonDivisor(b, a % b));
 
 function numberOf(value: Value, shape: Shape, unit: string | undefined, fraction: number | undefined): NumberText {
-  const format = fraction === undefined ? {} : { fraction };
-  if (unit !== undefined) return formatNumber(Number(value), unit, format);
-  const dimension = shape.kind === "number" ? siUnit(shape.dimension) : "1";
-  return { number: decimal(Number(value), 4), unit: dimension === "1" ? "" : dimension };
+  const told = unit ?? (shape.kind === "number" ? shape.unit : "1");
+  return formatNumber(Number(value), told, fraction === undefined ? {} : { fraction });
 }
 
 function listText(values: readonly Value[], shape: ListShape, unit?: string, fraction?: number): string {
