@@ -34,9 +34,12 @@ import { spiralParameter } from "./stability/spiral-parameter.ts";
 import { tailVolume } from "./stability/tail-volume.ts";
 
 export type { Balance } from "./mass/balance-record.ts";
+export { isDimensionless, siUnit } from "./quantity.ts";
 export type { Half, Stations } from "./shape/half-record.ts";
 export type { Panels } from "./shape/panel-columns.ts";
 export type { Wing } from "./shape/wing-record.ts";
+export type * from "./spec.ts";
+export { isUnitFault, nearest, parseUnit, unitOf, units } from "./units.ts";
 
 /** Every function by name. */
 export const functions: FunctionTable = functionTable([
