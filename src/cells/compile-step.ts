@@ -192,17 +192,13 @@ function onlyPart(parts: readonly Part[]): { text: string; tree: Tree } {
 
 const rootOf = ({ cell, signature }: Reading): string => signature?.name || cell.id;
 
-const faceOf = (step: Step): Face => ({
-  id: step.id,
-  shape: step.shape,
-  definition: step.definition,
-  ranged: step.range !== null,
-});
+const faceOf = ({ id, shape, definition, range }: Step): Face => ({ id, shape, definition, range });
 
-const blank = ({ cell, signature }: Reading): Step => ({
-  id: cell.id,
-  name: signature?.name ?? null,
-  cell,
+const blank = (reading: Reading): Step => ({
+  id: reading.cell.id,
+  name: reading.signature?.name ?? null,
+  cell: reading.cell,
+  reading,
   inputs: [],
   shape: null,
   error: null,

@@ -17,9 +17,19 @@ export interface GraphListener {
   onSettled(): void;
 }
 
-interface Node {
-  readonly step: Step;
-  readonly variable: Variable;
+/** A cell in the engine. */
+class Node {
+  step: Step | null = null;
+  result: Result | undefined = undefined;
+  /** The result that the listener knows of. */
+  told: Result | undefined = undefined;
+  running = false;
+  gone = false;
+
+  constructor(
+    readonly id: string,
+    readonly variable: Variable,
+  ) {}
 }
 
 export class Graph {
@@ -28,8 +38,7 @@ export class Graph {
   });
   private readonly module: Module = this.runtime.module();
   private readonly nodes = new Map<string, Node>();
-  private readonly results = new Map<string, Result>();
-  private readonly running = new Set<string>();
+  private running = 0;
   private waiting: (() => void)[] = [];
   private updating = false;
 
@@ -37,31 +46,29 @@ export class Graph {
 
   /** The latest result of a cell; undefined until it has run for the first time. */
   result(id: string): Result | undefined {
-    return this.results.get(id);
+    return this.nodes.get(id)?.result;
   }
 
   /** Resolves once every cell has the result of the latest program. */
   settled(): Promise<void> {
-    if (!this.updating && this.running.size === 0) return Promise.resolve();
+    if (!this.updating && this.running === 0) return Promise.resolve();
     return new Promise((resolve) => this.waiting.push(resolve));
   }
 
   /** Takes a program in place of the one before: only steps that are new, gone or changed are touched. */
   update(program: Program): void {
-    for (const [id, { variable }] of this.nodes) {
-      if (program.byId.has(id)) continue;
-      this.nodes.delete(id);
-      this.results.delete(id);
-      this.running.delete(id);
-      variable.delete();
-      variable.dispose();
-    }
+    for (const node of this.nodes.values()) if (!program.byId.has(node.id)) this.remove(node);
+    const changed: Node[] = [];
     for (const step of program.steps) {
-      const before = this.nodes.get(step.id);
-      if (before?.step === step) continue;
-      const variable = before?.variable ?? this.module.variable(this.observer(step.id));
-      this.nodes.set(step.id, { step, variable });
-      variable.define(keyOf(step.id), step.inputs.map(keyOf), memoised(step, this.results));
+      const node = this.nodes.get(step.id) ?? this.add(step.id);
+      if (node.step === step) continue;
+      node.step = step;
+      changed.push(node);
+    }
+    for (const node of changed) {
+      const step = node.step as Step;
+      const inputs = step.inputs.map((input) => this.nodes.get(input) as Node);
+      node.variable.define(keyOf(step.id), step.inputs.map(keyOf), memoised(step, node, inputs));
     }
     this.updating = true;
     this.runtime._compute().then(() => {
@@ -71,37 +78,56 @@ export class Graph {
   }
 
   dispose(): void {
+    for (const node of this.nodes.values()) node.gone = true;
     this.nodes.clear();
     this.runtime.dispose();
   }
 
-  /** Observers may be called late, after their cell is gone, and must not throw. */
-  private observer(id: string) {
-    const isGone = (): boolean => !this.nodes.has(id);
-    return {
-      pending: () => {
-        if (!isGone()) this.running.add(id);
-      },
-      fulfilled: (value: unknown) => {
-        if (isGone()) return;
-        this.running.delete(id);
-        const result = value as Result;
-        if (this.results.get(id) !== result) {
-          this.results.set(id, result);
-          this.listener.onResult(id, result);
-        }
-        this.settleIfDone();
-      },
-      rejected: (error: unknown) => {
-        this.running.delete(id);
-        this.settleIfDone();
-        throw error;
-      },
-    };
+  private add(id: string): Node {
+    // Observers may be called late, after their cell is gone, and must not throw.
+    const node: Node = new Node(
+      id,
+      this.module.variable({
+        pending: () => {
+          if (!node.running && !node.gone) this.running++;
+          node.running = true;
+        },
+        fulfilled: () => this.tell(node),
+        rejected: (error) => {
+          this.stop(node);
+          throw error;
+        },
+      }),
+    );
+    this.nodes.set(id, node);
+    return node;
+  }
+
+  private remove(node: Node): void {
+    this.nodes.delete(node.id);
+    if (node.running) this.running--;
+    node.gone = true;
+    node.variable.delete();
+    node.variable.dispose();
+  }
+
+  private tell(node: Node): void {
+    if (node.gone) return;
+    if (node.result !== undefined && node.told !== node.result) {
+      node.told = node.result;
+      this.listener.onResult(node.id, node.result);
+    }
+    this.stop(node);
+  }
+
+  private stop(node: Node): void {
+    if (node.running && !node.gone) this.running--;
+    node.running = false;
+    if (this.running === 0) this.settleIfDone();
   }
 
   private settleIfDone(): void {
-    if (this.updating || this.running.size > 0) return;
+    if (this.updating || this.running > 0) return;
     const { waiting } = this;
     this.waiting = [];
     this.listener.onSettled();
@@ -113,25 +139,30 @@ export class Graph {
 const keyOf = (id: string): string => `cell ${id}`;
 
 /**
- * The step's run, which gives back its last result where the inputs are the same, or where the new value is: the engine
- * itself has no such cut-off, and would go on to every cell downstream.
+ * What the engine runs for a step: it reads the results of the input nodes and leaves its own in the step's node. To the
+ * engine itself goes a count only, since its promises look into every object they carry. Where the inputs are the same,
+ * or the new value is, the last result stays: the engine has no such cut-off, and would go on to every cell downstream.
  */
-function memoised(step: Step, latest: ReadonlyMap<string, Result>): (...inputs: Result[]) => Result {
-  let inputsBefore: readonly Result[] | null = null;
-  let before: Result | null = null;
-  return (...inputs) => {
-    if (before && inputsBefore?.every((input, index) => input === inputs[index])) return before;
-    inputsBefore = inputs;
-    const result = step.run(inputs);
-    before = reuse(before ?? latest.get(step.id), result);
-    return before;
+function memoised(step: Step, node: Node, inputs: readonly Node[]): () => number {
+  const seen: Result[] = [];
+  let count = 0;
+  return () => {
+    let fresh = count === 0;
+    for (let index = 0; index < inputs.length; index++) {
+      const { result } = inputs[index] as Node;
+      if (seen[index] === result) continue;
+      seen[index] = result as Result;
+      fresh = true;
+    }
+    if (!fresh) return count;
+    const result = step.run(seen);
+    if (!isRepeated(node.result, result)) node.result = result;
+    return ++count;
   };
 }
 
-/** The result before where the new one says just the same: a plain value of the same shape. */
-function reuse(before: Result | undefined, result: Result): Result {
-  if (!before?.ok || !result.ok || before.parts || result.parts || result.margin !== undefined) return result;
-  const same =
-    typeof result.value !== "object" && Object.is(before.value, result.value) && before.shape === result.shape;
-  return same ? before : result;
+/** True where the new result says just what the one before did: a plain value of the same shape. */
+function isRepeated(before: Result | undefined, result: Result): boolean {
+  if (before === undefined || !before.ok || !result.ok || before.value !== result.value) return false;
+  return typeof result.value !== "object" && before.shape === result.shape && result.margin === undefined;
 }

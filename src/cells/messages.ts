@@ -4,6 +4,13 @@ const maybe = (nearest: string | null): string => (nearest ? ` Did you mean ${ne
 const list = (words: readonly string[]): string =>
   words.length < 2 ? words.join("") : `${words.slice(0, -1).join(", ")} or ${words.at(-1)}`;
 
+/** A loop member by member; a very long one is cut in the middle. */
+const wayAround = (members: readonly string[]): string => {
+  const shown =
+    members.length > 12 ? [...members.slice(0, 10), `${members.length - 11} more`, ...members.slice(-1)] : members;
+  return [...shown, members[0]].join(" needs ");
+};
+
 export const messages = {
   // Reading a formula
   tooLong: (length: number, limit: number) =>
@@ -59,7 +66,7 @@ export const messages = {
   loop: (members: readonly string[]) =>
     members.length === 1
       ? `${members[0]} needs itself. Take its own name out of its formula.`
-      : `These cells need each other in a loop: ${[...members, members[0]].join(" needs ")}. Break it at one of them.`,
+      : `These cells need each other in a loop: ${wayAround(members)}. Break it at one of them.`,
 
   // Shapes and dimensions
   dimensionsDiffer: (sign: string, left: string, right: string, remedy: string | null) =>

@@ -12,12 +12,13 @@ export function runnerOf(
   mentions: Mentions,
   compute: (values: readonly Value[]) => Ok,
 ): (inputs: readonly Result[]) => Result {
+  // Taken up anew by each run; what computes from it keeps none of it.
+  const values: Value[] = [];
   return (inputs) => {
-    const values: Value[] = [];
     for (let index = 0; index < inputs.length; index++) {
       const input = inputs[index] as Result;
       if (!input.ok) return waiting(input, mentions(index));
-      values.push(input.value);
+      values[index] = input.value;
     }
     try {
       return compute(values);

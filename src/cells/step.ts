@@ -2,6 +2,7 @@ import type { FunctionTable, Shape } from "../library/spec.ts";
 import type { Cell } from "./cell.ts";
 import type { CellError } from "./errors.ts";
 import type { Reading } from "./reading.ts";
+import type { Structure } from "./structure.ts";
 import type { FunctionCell, TypedTree } from "./typed-tree.ts";
 import type { Result } from "./value.ts";
 
@@ -11,6 +12,8 @@ export interface Step {
   /** Its bare name; null for cells without one. */
   readonly name: string | null;
   readonly cell: Cell;
+  /** What the cell says, read once. */
+  readonly reading: Reading;
   /** Ids of the steps whose results `run` takes, in order. */
   readonly inputs: readonly string[];
   /** Shape of its value; null where it has none (a function cell) or could not be found for an error. */
@@ -29,20 +32,16 @@ export interface Step {
 }
 
 /** As much of a step as those that need it are compiled against. */
-export interface Face {
-  readonly id: string;
-  readonly shape: Shape | null;
-  readonly definition: FunctionCell | null;
-  readonly ranged: boolean;
-}
+export type Face = Pick<Step, "id" | "shape" | "definition" | "range">;
 
 /** A notebook's cells, compiled: every cell that has something to compute, each after all that it needs. */
 export interface Program {
+  readonly cells: readonly Cell[];
   readonly functions: FunctionTable;
   readonly steps: readonly Step[];
   readonly byId: ReadonlyMap<string, Step>;
   /** By bare name; where two cells have one name, the first. */
-  readonly byName: ReadonlyMap<string, Step>;
-  /** What each cell says, kept so that an edit reads only the cells it changed. */
-  readonly readings: ReadonlyMap<Cell, Reading>;
+  readonly byName: { get(name: string): Step | undefined };
+  /** Who needs whom; kept while edits leave the names alone. */
+  readonly structure: Structure;
 }
