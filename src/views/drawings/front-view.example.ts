@@ -1,0 +1,67 @@
+import { functions, type Panels, type Wing } from "../../library/index.ts";
+import type { Example } from "./example.ts";
+import type { FrontViewData, FrontViewOptions } from "./front-view.ts";
+
+/** Three panels a side of Plover, a wing without a root joint, halves that differ, and a tall one. */
+export const frontViewExamples: readonly Example<FrontViewData, FrontViewOptions>[] = [
+  {
+    title: "three panels a side over a flatter baseline",
+    data: {
+      wing: wingOf({ length: [105, 80, 60], break: [3, 7, 11], thickness: [3.2, 2.4, 2] }),
+      baseline: {
+        wing: wingOf({ length: [105, 80, 60], break: [3, 7, 7], thickness: [3.2, 2.4, 2] }),
+        name: "as flown",
+      },
+    },
+    options: { name: "main_wing" },
+  },
+  {
+    title: "a level centre panel with raised tips, in inches",
+    data: { wing: wingOf({ length: [140, 90], break: [0, 18], thickness: [3, 2.5] }) },
+    options: { name: "tip_wing", unit: "in", fraction: 16 },
+  },
+  {
+    title: "halves that differ, after a repair",
+    data: {
+      wing: wingOf(
+        { length: [110, 85], break: [5, 9], thickness: [3, 2.5] },
+        { length: [110, 70], break: [6, 9.5], thickness: [3, 2.5] },
+      ),
+    },
+    options: { name: "mended" },
+  },
+  {
+    title: "six panels a side, bent to a bow",
+    data: {
+      wing: wingOf({ length: [60, 55, 50, 45, 40, 35], break: [2, 4, 5, 6, 6, 7], thickness: [3, 3, 2.5, 2, 2, 1.5] }),
+    },
+    options: { name: "bow" },
+  },
+];
+
+interface Side {
+  readonly length: readonly number[];
+  readonly break: readonly number[];
+  readonly thickness: readonly number[];
+}
+
+/** A wing of constant chord from lengths and thicknesses in mm and breaks in degrees. */
+function wingOf(right: Side, left?: Side): Wing {
+  const wing = functions.get("wing");
+  const refuse = (parameter: string | null, message: string): never => {
+    throw new Error(`got a faulty ${parameter} in the example: ${message}`);
+  };
+  return wing?.compute({ panels: panelsOf(right), left: left && panelsOf(left) }, refuse) as Wing;
+}
+
+function panelsOf({ length, break: breaks, thickness }: Side): Panels {
+  return {
+    length: length.map((mm) => mm / 1000),
+    root_chord: length.map(() => 0.07),
+    tip_chord: length.map(() => 0.07),
+    sweep: length.map(() => 0),
+    break: breaks.map((degrees) => (degrees * Math.PI) / 180),
+    washout: length.map(() => 0),
+    thickness: thickness.map((mm) => mm / 1000),
+  };
+}

@@ -1,0 +1,116 @@
+/**
+ * A drawing as a value: a tree of marks, computed from data alone, and its writing into the page. Written again, only
+ * what differs is touched, so that a drawing can follow a knob within a frame.
+ */
+
+/** One element of a drawing. Attributes that are undefined are left away; an element has a text or children. */
+export interface Mark {
+  readonly tag: string;
+  readonly attributes: Attributes;
+  readonly children: readonly Mark[];
+  readonly text?: string;
+}
+export type Attributes = Readonly<Record<string, string | number | undefined>>;
+
+/** Where elements are made: the page's document or one without a page. */
+export interface Surroundings {
+  readonly document: Pick<Document, "createElementNS">;
+}
+
+/** A drawing on the page that takes new data in place. */
+export interface LiveDrawing<Data, Options> {
+  readonly element: SVGSVGElement;
+  update(data: Data, options: Options): void;
+}
+
+export const mark = (tag: string, attributes: Attributes, children: readonly Mark[] = []): Mark => ({
+  tag,
+  attributes,
+  children,
+});
+
+export const textMark = (tag: string, attributes: Attributes, text: string): Mark => ({
+  tag,
+  attributes,
+  children: [],
+  text,
+});
+
+/** A group of its own for each layer keeps elements in place where the number of marks in another layer changes. */
+export const layer = (name: string, children: readonly Mark[]): Mark => mark("g", { class: name }, children);
+
+/** Coordinates to a hundredth of a px: enough for any screen, and short. */
+export const round = (value: number): number => Math.round(value * 100) / 100 + 0;
+
+/** Draws a sketch, whose root mark is the `svg`, and keeps it ready for the next. */
+export function liveDrawing<Data, Options>(
+  sketch: (data: Data, options: Options) => Mark,
+  data: Data,
+  options: Options,
+  { document }: Surroundings,
+): LiveDrawing<Data, Options> {
+  let drawn = draw(sketch(data, options), document);
+  const element = drawn.element as SVGSVGElement;
+  return {
+    element,
+    update(nextData, nextOptions) {
+      drawn = redraw(drawn, sketch(nextData, nextOptions), document);
+    },
+  };
+}
+
+/** Throws where an option is not one of those that a drawing knows; `known` names each, by its type. */
+export function checkOptions<Options extends object>(
+  options: Options,
+  known: Readonly<Record<keyof Options, true>>,
+  drawing: string,
+): void {
+  for (const name of Object.keys(options)) {
+    if (!(name in known)) {
+      throw new Error(`got the option "${name}" for the ${drawing}, expected one of ${Object.keys(known).join(", ")}`);
+    }
+  }
+}
+
+interface Drawn {
+  readonly mark: Mark;
+  readonly element: Element;
+  readonly children: readonly Drawn[];
+}
+
+function draw(mark: Mark, document: Surroundings["document"]): Drawn {
+  const element = document.createElementNS("http://www.w3.org/2000/svg", mark.tag);
+  for (const [name, value] of Object.entries(mark.attributes)) {
+    if (value !== undefined) element.setAttribute(name, String(value));
+  }
+  if (mark.text !== undefined) element.textContent = mark.text;
+  const children = mark.children.map((child) => draw(child, document));
+  for (const child of children) element.appendChild(child.element);
+  return { mark, element, children };
+}
+
+/** The same element with only its differences written, if it is of the same kind; else a new one in its place. */
+function redraw(old: Drawn, next: Mark, document: Surroundings["document"]): Drawn {
+  if (old.mark.tag !== next.tag) {
+    const fresh = draw(next, document);
+    old.element.replaceWith(fresh.element);
+    return fresh;
+  }
+  const { element } = old;
+  for (const [name, value] of Object.entries(next.attributes)) {
+    if (value !== undefined && value !== old.mark.attributes[name]) element.setAttribute(name, String(value));
+  }
+  for (const [name, value] of Object.entries(old.mark.attributes)) {
+    if (value !== undefined && next.attributes[name] === undefined) element.removeAttribute(name);
+  }
+  if (next.text !== old.mark.text) element.textContent = next.text ?? "";
+  const children = next.children.map((child, index) => {
+    const before = old.children[index];
+    if (before) return redraw(before, child, document);
+    const fresh = draw(child, document);
+    element.appendChild(fresh.element);
+    return fresh;
+  });
+  for (const gone of old.children.slice(next.children.length)) gone.element.remove();
+  return { mark: next, element, children };
+}
