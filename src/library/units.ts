@@ -80,7 +80,9 @@ export const units: ReadonlyMap<string, Unit> = new Map(list.map((each) => [each
  * Reads a unit expression: spellings with whole powers (`m^2`, `s^-1`), joined by `/` (divides by the one unit after
  * it) or blanks (multiplies); `1` and a leading `1/` are allowed, as in `1/rad`. Gives a fault, never throws.
  */
-export function parseUnit(text: string): UnitExpression | UnitFault {
+export const parseUnit = (text: string): UnitExpression | UnitFault => read(text, wholePowers);
+
+function read(text: string, term: RegExp): UnitExpression | UnitFault {
   let at = 0;
   let divides = false;
   let factor = 1;
@@ -94,7 +96,7 @@ export function parseUnit(text: string): UnitExpression | UnitFault {
   }
   let count = 0;
   do {
-    const match = termPattern.exec(text.slice(at));
+    const match = term.exec(text.slice(at));
     const word = match?.[2] ?? "";
     const from = at + (match?.[1]?.length ?? 0);
     const found = units.get(word);
@@ -123,22 +125,26 @@ export function parseUnit(text: string): UnitExpression | UnitFault {
 /** Tells a fault from an expression. */
 export const isUnitFault = (result: UnitExpression | UnitFault): result is UnitFault => "word" in result;
 
-/** The unit of our own code: throws where `parseUnit` would give a fault. */
+/**
+ * The unit of our own code: throws where `parseUnit` would give a fault. It also reads the fractional powers of `siUnit`,
+ * such as the `m^0.5` of the square root of a length.
+ */
 export function unitOf(text: string): UnitExpression {
-  const result = parseUnit(text);
+  const result = read(text, anyPowers);
   if (isUnitFault(result)) throw new Error(`got the unit "${text}", expected one of ${[...units.keys()].join(" ")}`);
   return result;
 }
 
 /**
  * The candidate nearest to a misspelt word by edit distance (Levenshtein 1966; letter case counts half), or null where
- * none is near enough to be meant. The word "degrees" and the like find their unit by their beginning.
+ * none is near enough to be meant: of a single letter only the other case is. The word "degrees" and the like find their
+ * unit by their beginning.
  */
 export function nearest(word: string, candidates: Iterable<string>): string | null {
   // Walked twice, which an iterator such as keys() would not survive.
   const all = [...candidates];
   let best: string | null = null;
-  let least = Math.max(1, Math.min(2, Math.floor(word.length / 2))) + 0.01;
+  let least = (word.length === 1 ? 0.5 : Math.min(2, Math.floor(word.length / 2))) + 0.01;
   for (const candidate of all) {
     if (Math.abs(candidate.length - word.length) > least) continue;
     const away = Math.min(distance(word, candidate), distance(word.toLowerCase(), candidate.toLowerCase()) + 0.5);
@@ -154,7 +160,11 @@ export function nearest(word: string, candidates: Iterable<string>): string | nu
   return best;
 }
 
-const termPattern = /^([ \t]*)([A-Za-z_°%][A-Za-z0-9_]*)(?:\^(-?\d+))?[ \t]*(\/?)/;
+/** A spelling with its power, and the slash after it. */
+const termPattern = (power: string): RegExp =>
+  new RegExp(`^([ \\t]*)([A-Za-z_°%][A-Za-z0-9_]*)(?:\\^(${power}))?[ \\t]*(/?)`);
+const wholePowers = termPattern("-?\\d+");
+const anyPowers = termPattern("-?\\d+(?:\\.\\d+)?(?:e-?\\d+)?");
 
 function unit(spelling: string, factor: number, dimension: Dimension, offset?: number): Unit {
   return offset === undefined ? { spelling, factor, dimension } : { spelling, factor, dimension, offset };

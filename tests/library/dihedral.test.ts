@@ -95,6 +95,24 @@ describe("the equivalent dihedral", () => {
       runs,
     );
   });
+  test.each([0.4, 0.5, 0.6, 0.7])("of an ellipse with tips raised from %f is (1 − k²)^1.5 of their angle", (k) => {
+    const count = 1000;
+    const each = (value: (share: number) => number) =>
+      Array.from({ length: count }, (_, i) => value((i + 0.5) / count));
+    const cants = each((share) => (share < k ? 0 : degrees(20)));
+    const chords = each((share) => 0.1 * Math.sqrt(1 - share ** 2));
+    const ellipse = build({
+      length: cants.map((angle) => 0.25 / count / Math.cos(angle)),
+      root_chord: chords,
+      tip_chord: chords,
+      sweep: cants.map(() => 0),
+      break: cants.map((angle, i) => angle - (cants[i - 1] ?? 0)),
+      washout: cants.map(() => 0),
+      thickness: cants.map(() => 0.003),
+    });
+    // Derived by reverse flow; 12.99 deg for tips from one half.
+    expect(eda(ellipse) / degrees(20)).toBeCloseTo((1 - k ** 2) ** 1.5, 3);
+  });
   test("of a level centre and 20 deg tips is less exactly than by the rule: 13.69 deg against 14.08 deg", () => {
     expect(eda(taperedTipWing) / degrees(1)).toBeCloseTo(14.08, 2);
     expect(exact(taperedTipWing) / degrees(1)).toBeCloseTo(13.69, 2);

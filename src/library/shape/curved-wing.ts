@@ -1,6 +1,7 @@
 import { degrees } from "../numerics/degrees.ts";
 import { integrateProduct } from "../numerics/integrate-product.ts";
 import { define, number } from "../spec.ts";
+import { standsUpright } from "./half.ts";
 import { buildWing } from "./wing.ts";
 import { wingRecord } from "./wing-record.ts";
 
@@ -64,7 +65,7 @@ export const curvedWing = define({
       },
     },
   ],
-  compute: ({ span, root_chord, tip_chord, dihedral, panels: count, thickness, sweep = 0, bend = 1 }, refuse) => {
+  compute: ({ span, root_chord, tip_chord, dihedral, panels: count, thickness, sweep, bend }, refuse) => {
     if (!Number.isInteger(count)) refuse("panels", `${count} is no whole number. Panels are counted.`);
     const each = <T>(value: (index: number) => T): T[] => Array.from({ length: count }, (_, index) => value(index));
     const chordAt = (share: number) => root_chord + (tip_chord - root_chord) * share;
@@ -81,7 +82,7 @@ export const curvedWing = define({
     });
     const cant = shape.map((height) => (dihedral * height * arm) / moment);
     const steepest = Math.abs(cant.at(-1) ?? 0);
-    if (!(Math.cos(steepest) > 1e-9) || steepest >= Math.PI / 2) {
+    if (standsUpright(steepest)) {
       const angle = Math.round((steepest * 180) / Math.PI);
       refuse("dihedral", `The tip panel would stand at ${angle} deg. Ask for less dihedral or a smaller bend.`);
     }

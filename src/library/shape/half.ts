@@ -18,7 +18,7 @@ export function buildHalf(panels: Panels, side: "right" | "left", parameter: str
   if (skew[0] !== 0) refuse(parameter, "The root joint lies along the flow. Set the skew of panel 1 to 0 deg.");
   const cant = runningSum(panels.break);
   cant.forEach((angle, index) => {
-    if (!(Math.cos(angle) > 1e-9) || Math.abs(angle) >= Math.PI / 2) {
+    if (standsUpright(angle)) {
       const degrees = Math.round((angle * 1800) / Math.PI) / 10;
       refuse(
         parameter,
@@ -41,6 +41,9 @@ export function buildHalf(panels: Panels, side: "right" | "left", parameter: str
     stations: buildStations(panels, cant, side === "right" ? 1 : -1),
   };
 }
+
+/** True for a cant of 90° or more, also by no more than a rounding error less: its panel has no width in the plan view. */
+export const standsUpright = (cant: number): boolean => !(Math.abs(cant) < Math.PI / 2 - 1e-9);
 
 /** Fold at a joint: tan θ = tan G / cos λ for the break G seen from the front and the skew λ (derived, oblique joint). */
 export const fold = (breakAngle: number, skew: number): number => Math.atan(Math.tan(breakAngle) / Math.cos(skew));

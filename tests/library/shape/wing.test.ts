@@ -3,7 +3,7 @@ import { describe, expect, test } from "vitest";
 import { degrees } from "../../../src/library/numerics/degrees.ts";
 import type { Panels } from "../../../src/library/shape/panel-columns.ts";
 import { buildWing, wing } from "../../../src/library/shape/wing.ts";
-import { wingRecord } from "../../../src/library/shape/wing-record.ts";
+import { type Wing, wingRecord } from "../../../src/library/shape/wing-record.ts";
 import { call, faultOf, Refusal, refuse } from "../call.ts";
 import { expectClose } from "../compare.ts";
 import { anyPanels, laidFlat, runs, scaled, split, withColumns } from "../panel-arbitraries.ts";
@@ -272,6 +272,10 @@ describe("a wing is refused", () => {
     expect(refused(folded).message).toMatch(/Panel 3 would stand at 95 deg/);
     expect(refused(withColumns(three, { break: [-0.9, -0.9, 0] })).message).toMatch(/Panel 2/);
     expect(refused(withColumns(three, { break: [degrees(45), degrees(45), 0] })).message).toMatch(/Panel 2/);
+  });
+  test("but not with one that stands at 89 deg", () => {
+    const steep = call(wing, { panels: withColumns(three, { break: [degrees(40), degrees(30), degrees(19)] }) });
+    expect((steep as Wing).cants[2]).toBeCloseTo(degrees(89), 12);
   });
   test("with a length or chord of nothing or less", () => {
     for (const column of ["length", "root_chord", "tip_chord", "thickness"] as const) {
