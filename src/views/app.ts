@@ -1,0 +1,259 @@
+import { html, LitElement, nothing, type PropertyValues, type TemplateResult } from "lit";
+import { NotebookError, readNotebook, Session, writeNotebook } from "../cells/index.ts";
+import type { FunctionTable } from "../library/spec.ts";
+import { Baseline } from "./baseline.ts";
+import type { Desk } from "./desk.ts";
+import { chooseFile, fileNameOf, type OpenedFile, readFile, saveFile } from "./files.ts";
+import { loadEditor } from "./formula-entry.ts";
+import { OpenFile } from "./open-file.ts";
+import { sheetElementId } from "./sheet.ts";
+import { words } from "./words.ts";
+
+/** The whole screen: the bar, the page, the board, and the way of notebooks into and out of files. */
+export class App extends LitElement {
+  static override properties = {
+    desk: { state: true },
+    alarm: { state: true },
+    news: { state: true },
+    saving: { state: true },
+    dropping: { state: true },
+    waiting: { state: true },
+  };
+  declare private desk: Desk;
+  /** What went wrong, until it is dismissed. */
+  declare private alarm: string | null;
+  /** What is said to those who do not see it happen. */
+  declare private news: string;
+  declare private saving: string;
+  declare private dropping: boolean;
+  /** A file that waits for an answer about unsaved changes. */
+  declare private waiting: { readonly open: () => Promise<void> } | null;
+
+  private readonly session: Session;
+  private readonly file: OpenFile;
+  private comparing = 0;
+
+  constructor(
+    functions: FunctionTable,
+    private readonly first: () => Promise<string>,
+  ) {
+    super();
+    this.session = new Session(functions);
+    this.file = new OpenFile(this.session);
+    this.desk = { serial: 0, session: this.session, functions, baseline: new Baseline() };
+    this.alarm = null;
+    this.news = "";
+    this.saving = "";
+    this.dropping = false;
+    this.waiting = null;
+  }
+
+  protected override createRenderRoot(): HTMLElement {
+    return this;
+  }
+
+  override connectedCallback(): void {
+    super.connectedCallback();
+    this.session.onNotebook(() => this.tellSaving());
+    this.addEventListener("open-notebook", () => this.ask());
+    this.addEventListener("save-notebook", () => this.save());
+    this.addEventListener("show-sheet", ((event: CustomEvent<string>) =>
+      this.showSheet(event.detail)) as EventListener);
+    window.addEventListener("keydown", this.key);
+    window.addEventListener("beforeunload", (event) => {
+      if (this.file.changed) event.preventDefault();
+    });
+    for (const name of ["dragenter", "dragover", "dragleave", "drop"] as const) {
+      window.addEventListener(name, this.drag);
+    }
+    this.openFirst();
+  }
+
+  protected override updated(changed: PropertyValues): void {
+    if (changed.has("waiting") && this.waiting) this.querySelector("dialog")?.showModal();
+  }
+
+  protected override render(): TemplateResult {
+    const { desk } = this;
+    return html`
+      <nav class="skips">
+        <a href="#page">${words.skipToPage}</a>
+        <a href="#board">${words.skipToBoard}</a>
+      </nav>
+      <header><spanwise-bar .desk=${desk} .saving=${this.saving}></spanwise-bar></header>
+      <div class="alarms" role="alert">${this.alarm === null ? nothing : this.renderAlarm(this.alarm)}</div>
+      <div class="halves">
+        <main id="page" tabindex="-1"><spanwise-page .desk=${desk}></spanwise-page></main>
+        <section id="board" tabindex="0" aria-label=${words.board}><spanwise-board .desk=${desk}></spanwise-board></section>
+      </div>
+      <input class="upload" type="file" accept=".json,application/json" hidden aria-label=${words.file} @change=${this.upload} />
+      <p class="unseen" role="status">${this.news}</p>
+      ${this.dropping ? html`<div class="drop"><p>${words.dropHere}</p></div>` : nothing}
+      ${this.waiting ? this.renderQuestion() : nothing}`;
+  }
+
+  private renderAlarm(text: string): TemplateResult {
+    return html`<p><span class="sign" aria-hidden="true">✕</span> ${text}</p>
+      <button type="button" @click=${() => this.dismiss()}>${words.dismiss}</button>`;
+  }
+
+  private renderQuestion(): TemplateResult {
+    const answer = (act: () => Promise<unknown>) => async (): Promise<void> => {
+      const open = this.waiting?.open;
+      const goesOn = await act();
+      this.waiting = null;
+      if (goesOn) await open?.();
+    };
+    const { title } = this.session.notebook;
+    return html`<dialog aria-labelledby="unsaved" @cancel=${answer(async () => false)}>
+      <h2 id="unsaved">${words.unsavedHeading}</h2>
+      <p>${words.unsavedText(title.trim() || words.untitled)}</p>
+      <div class="actions">
+        <button type="button" @click=${answer(() => this.save())}>${words.saveFirst}</button>
+        <button type="button" @click=${answer(async () => true)}>${words.dropChanges}</button>
+        <button type="button" @click=${answer(async () => false)}>${words.stay}</button>
+      </div>
+    </dialog>`;
+  }
+
+  /** The notebook that comes with the app; it is in no file of the person's. */
+  private async openFirst(): Promise<void> {
+    try {
+      const text = await this.first();
+      // Meanwhile a file may have been dropped.
+      if (this.desk.serial === 0) await this.take(text, null);
+    } catch {
+      this.alarm = words.demoMissing;
+    }
+    whenIdle(() => loadEditor());
+  }
+
+  private async ask(): Promise<void> {
+    this.leaveEntry();
+    await this.unlessUnsaved(async () => {
+      const file = await chooseFile();
+      if (file === undefined) this.querySelector<HTMLInputElement>(".upload")?.click();
+      else if (file) await this.open(file);
+    });
+  }
+
+  private readonly upload = async (event: Event): Promise<void> => {
+    const input = event.target as HTMLInputElement;
+    const [file] = input.files ?? [];
+    if (file) await this.openRead(file);
+    // The same file can be chosen again.
+    input.value = "";
+  };
+
+  private async openRead(file: File): Promise<void> {
+    try {
+      await this.open(await readFile(file));
+    } catch {
+      this.alarm = words.cannotRead(file.name);
+    }
+  }
+
+  /** Opens a file; where it is no notebook the open one stays and a message says why. */
+  private async open(file: OpenedFile): Promise<void> {
+    try {
+      await this.take(file.text, file);
+      this.alarm = null;
+      this.news = words.opened(this.session.notebook.title);
+    } catch (error) {
+      if (!(error instanceof NotebookError)) throw error;
+      this.alarm = words.cannotOpen(file.name, error.message);
+    }
+  }
+
+  private async take(text: string, file: OpenedFile | null): Promise<void> {
+    const notebook = readNotebook(text);
+    const baseline = new Baseline();
+    this.session.open(notebook);
+    this.file.isSaved(notebook, file?.name ?? null, file?.handle ?? null);
+    this.desk = { ...this.desk, serial: this.desk.serial + 1, baseline };
+    this.tellSaving();
+    await this.session.settled();
+    baseline.capture(this.session);
+  }
+
+  /** Gives true where the notebook has been saved. */
+  private async save(): Promise<boolean> {
+    this.leaveEntry();
+    const { notebook } = this.session;
+    try {
+      const text = writeNotebook(notebook);
+      const saved = await saveFile(this.file.name ?? fileNameOf(notebook.title), text, this.file.handle);
+      if (!saved) return false;
+      this.file.isSaved(notebook, saved.name, saved.handle);
+      this.alarm = null;
+      this.news = words.savedAs(saved.name);
+      this.tellSaving();
+      return true;
+    } catch (error) {
+      this.alarm = words.cannotSave(error instanceof NotebookError ? error.message : words.saveFailed);
+      return false;
+    }
+  }
+
+  /** Goes on at once, or when the person has said what becomes of unsaved changes. */
+  private async unlessUnsaved(open: () => Promise<void>): Promise<void> {
+    if (this.file.changed) this.waiting = { open };
+    else await open();
+  }
+
+  /** Ends what is being entered, so that it is part of what is saved. */
+  private leaveEntry(): void {
+    const { activeElement } = document;
+    if (activeElement instanceof HTMLElement && activeElement.closest(".cell, .title")) activeElement.blur();
+  }
+
+  /** The exact comparison waits for a pause. */
+  private tellSaving(): void {
+    this.saving = this.tellOf(this.file.touched);
+    clearTimeout(this.comparing);
+    this.comparing = window.setTimeout(() => {
+      this.saving = this.tellOf(this.file.changed);
+    }, 400);
+    document.title = `${this.file.touched ? "• " : ""}${this.session.notebook.title.trim() || words.untitled} – ${words.product}`;
+  }
+
+  private tellOf(changed: boolean): string {
+    return changed ? words.unsaved : this.file.name === null ? words.neverSaved : words.saved;
+  }
+
+  private dismiss(): void {
+    this.alarm = null;
+    this.querySelector<HTMLElement>("spanwise-bar button")?.focus();
+  }
+
+  private showSheet(cell: string): void {
+    const sheet = document.getElementById(sheetElementId(cell));
+    sheet?.scrollIntoView({ block: "nearest", inline: "center" });
+    sheet?.focus({ preventScroll: true });
+  }
+
+  private readonly key = (event: KeyboardEvent): void => {
+    if (!(event.ctrlKey || event.metaKey) || event.shiftKey || event.altKey) return;
+    const key = event.key.toLowerCase();
+    if (key !== "s" && key !== "o") return;
+    event.preventDefault();
+    if (this.waiting) return;
+    if (key === "s") this.save();
+    else this.ask();
+  };
+
+  private readonly drag = (event: DragEvent): void => {
+    if (!event.dataTransfer?.types.includes("Files")) return;
+    event.preventDefault();
+    if (event.type === "dragenter" || event.type === "dragover") this.dropping = true;
+    // Leaving for a part of the page is not leaving the window.
+    else if (event.type === "drop" || event.relatedTarget === null) this.dropping = false;
+    const [file] = event.type === "drop" ? event.dataTransfer.files : [];
+    if (file) this.unlessUnsaved(() => this.openRead(file));
+  };
+}
+
+function whenIdle(act: () => void): void {
+  if ("requestIdleCallback" in window) requestIdleCallback(act, { timeout: 3000 });
+  else setTimeout(act, 500);
+}

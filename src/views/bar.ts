@@ -1,0 +1,108 @@
+import { html, LitElement, nothing, type TemplateResult } from "lit";
+import { setTitle } from "../cells/index.ts";
+import type { Desk } from "./desk.ts";
+import { applyTheme, keptTheme, type Theme, themes } from "./theme-choice.ts";
+import { words } from "./words.ts";
+
+/** The bar above page and board: title, whether it is saved, how many checks hold, colours, Open and Save. */
+export class Bar extends LitElement {
+  static override properties = {
+    desk: { attribute: false },
+    saving: { attribute: false },
+    entered: { state: true },
+  };
+  declare desk: Desk;
+  /** What is told beside the title: saved, changed, or nothing. */
+  declare saving: string;
+  declare entered: boolean;
+  private titleBefore = "";
+  private stops: (() => void)[] = [];
+
+  constructor() {
+    super();
+    this.entered = false;
+    this.saving = "";
+  }
+
+  protected override createRenderRoot(): HTMLElement {
+    return this;
+  }
+
+  override connectedCallback(): void {
+    super.connectedCallback();
+    const { session } = this.desk;
+    const update = (): void => this.requestUpdate();
+    this.stops = [session.onNotebook(update), session.onSettled(update)];
+  }
+
+  override disconnectedCallback(): void {
+    super.disconnectedCallback();
+    for (const stop of this.stops) stop();
+  }
+
+  protected override render(): TemplateResult {
+    return html`
+      ${this.renderTitle()}
+      <p class="saving" role="status">${this.saving}</p>
+      ${this.renderChecks()}
+      <div class="actions">
+        <select class="colours" aria-label=${words.colours} @change=${(event: Event) => applyTheme((event.target as HTMLSelectElement).value as Theme)}>
+          ${themes.map((theme) => html`<option value=${theme} ?selected=${theme === keptTheme()}>${words.colourChoices[theme]}</option>`)}
+        </select>
+        <button type="button" title=${words.openHint} @click=${() => this.ask("open-notebook")}>${words.open}</button>
+        <button type="button" title=${words.saveHint} @click=${() => this.ask("save-notebook")}>${words.save}</button>
+      </div>`;
+  }
+
+  private renderTitle(): TemplateResult {
+    const { title } = this.desk.session.notebook;
+    if (this.entered) {
+      return html`<h1 class="title"><input class="title-entry" type="text" aria-label=${words.title} .value=${title}
+        @input=${(event: Event) => this.setTitle((event.target as HTMLInputElement).value)}
+        @keydown=${this.key} @blur=${() => this.leave(false)} /></h1>`;
+    }
+    return html`<h1 class="title covered"><span>${title.trim() || words.untitled}</span>
+      <button type="button" class="cover title-button" aria-label=${words.editTitle} @click=${this.enter}></button></h1>`;
+  }
+
+  private renderChecks(): TemplateResult | typeof nothing {
+    const { session } = this.desk;
+    const checks = session.notebook.cells.filter((cell) => cell.kind === "check");
+    if (checks.length === 0) return nothing;
+    const results = checks.map(({ id }) => session.result(id));
+    const held = results.filter((result) => result?.ok && result.value === true).length;
+    const unknown = results.filter((result) => !result?.ok).length;
+    const all = held === checks.length;
+    return html`<p class="checks ${all ? "holds" : "fails"}"><span aria-hidden="true">${all ? "✓" : "✕"}</span>
+      ${words.checks(held, checks.length, unknown)}</p>`;
+  }
+
+  private readonly enter = async (): Promise<void> => {
+    this.titleBefore = this.desk.session.notebook.title;
+    this.entered = true;
+    await this.updateComplete;
+    this.querySelector<HTMLInputElement>(".title-entry")?.select();
+  };
+
+  private readonly key = (event: KeyboardEvent): void => {
+    if (event.isComposing || (event.key !== "Enter" && event.key !== "Escape")) return;
+    event.preventDefault();
+    if (event.key === "Escape") this.setTitle(this.titleBefore);
+    this.leave(true);
+  };
+
+  private async leave(keepFocus: boolean): Promise<void> {
+    if (!this.entered) return;
+    this.entered = false;
+    await this.updateComplete;
+    if (keepFocus) this.querySelector<HTMLElement>(".title-button")?.focus();
+  }
+
+  private setTitle(title: string): void {
+    this.desk.session.edit((notebook) => setTitle(notebook, title));
+  }
+
+  private ask(what: string): void {
+    this.dispatchEvent(new CustomEvent(what, { bubbles: true }));
+  }
+}

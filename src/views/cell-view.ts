@@ -1,0 +1,92 @@
+import { html, LitElement, type PropertyValues, type TemplateResult } from "lit";
+import type { Cell, CellError, Result } from "../cells/index.ts";
+import type { Desk } from "./desk.ts";
+import { words } from "./words.ts";
+
+/**
+ * What every cell on the page has: a group with a name, drawn again on its own whenever its own result or text changes.
+ * Drawn into the page itself, so that one style sheet and one order of focus hold everywhere.
+ */
+export abstract class CellView<C extends Cell> extends LitElement {
+  static override properties = { desk: { attribute: false }, cell: { attribute: false }, entered: { state: true } };
+  declare desk: Desk;
+  declare cell: C;
+  /** The part that is being entered, null at rest. */
+  declare entered: string | null;
+
+  private stops: (() => void)[] = [];
+
+  constructor() {
+    super();
+    this.entered = null;
+  }
+
+  /** The accessible name of the group. */
+  abstract get groupName(): string;
+  abstract renderCell(): TemplateResult;
+
+  /** The latest result of this cell; undefined while it is computed for the first time. */
+  get result(): Result | undefined {
+    return this.desk.session.result(this.cell.id);
+  }
+
+  protected override createRenderRoot(): HTMLElement {
+    return this;
+  }
+
+  override connectedCallback(): void {
+    super.connectedCallback();
+    this.role = "group";
+    this.classList.add("cell");
+    const update = (): void => this.requestUpdate();
+    const { session, baseline } = this.desk;
+    this.stops = [session.onResult(this.cell.id, update), baseline.onCapture(update)];
+  }
+
+  override disconnectedCallback(): void {
+    super.disconnectedCallback();
+    for (const stop of this.stops) stop();
+  }
+
+  protected override willUpdate(changed: PropertyValues): void {
+    if (!changed.has("cell") && !changed.has("entered")) return;
+    this.id = cellElementId(this.cell.id);
+    this.ariaLabel = this.groupName;
+    this.classList.toggle("entered", this.entered !== null);
+  }
+
+  protected override render(): TemplateResult {
+    return this.renderCell();
+  }
+
+  /** Ends entering and gives the focus back to the button that began it, unless it has gone elsewhere. */
+  protected async rest(giveFocusTo: string | null): Promise<void> {
+    this.entered = null;
+    await this.updateComplete;
+    if (giveFocusTo !== null) this.querySelector<HTMLElement>(giveFocusTo)?.focus();
+  }
+}
+
+export const cellElementId = (id: string): string => `cell-${id}`;
+
+/** Asks the page to bring a cell into view and to focus it, by name or id. */
+export const goTo = (from: EventTarget, cell: string): void => {
+  from.dispatchEvent(new CustomEvent("go-to-cell", { detail: cell, bubbles: true, composed: true }));
+};
+
+/** What is wrong with a cell, in words; the cell it waits for is a link there. */
+export function errorLine(error: Pick<CellError, "code" | "message" | "root">): TemplateResult {
+  const { code, message, root } = error;
+  if (code !== "waits") return html`<p class="fault"><span class="sign" aria-hidden="true">✕</span> ${message}</p>`;
+  const at = message.lastIndexOf(root);
+  const go = (event: Event): void => {
+    event.preventDefault();
+    goTo(event.currentTarget as HTMLElement, root);
+  };
+  return html`<p class="waits"><span class="sign" aria-hidden="true">…</span>
+    ${message.slice(0, at)}<a href="#" @click=${go}>${root}</a>${message.slice(at + root.length)}</p>`;
+}
+
+/** The value place of a cell that has none. */
+export const noValue = (waits: boolean): TemplateResult =>
+  html`<span class="none"><span aria-hidden="true">—</span><span class="unseen">${waits ? words.waiting : words.noValue}</span></span>`;

@@ -1,0 +1,12 @@
+import type { Session } from "../cells/index.ts";
+import type { FunctionTable } from "../library/spec.ts";
+import type { Baseline } from "./baseline.ts";
+
+/** What every part of the screen works with. A notebook that is opened gets a new one, so that nothing is carried over. */
+export interface Desk {
+  /** Counts the notebooks opened: cells of two notebooks are never taken for each other. */
+  readonly serial: number;
+  readonly session: Session;
+  readonly functions: FunctionTable;
+  readonly baseline: Baseline;
+}

@@ -1,0 +1,13 @@
+/** How the entering of a text ends: it is kept unless it was called off; "away" when the focus has gone elsewhere. */
+export type Leaving = "enter" | "escape" | "away";
+
+/** Where the caret stands at first: before a character, or all is selected. */
+export type Caret = number | "all";
+
+/** The term to mark, and what is wrong with it. */
+export interface Fault {
+  readonly at: readonly [from: number, to: number];
+  readonly message: string;
+  /** Nothing is wrong with it but that it waits for another cell. */
+  readonly waits: boolean;
+}

@@ -1,0 +1,15 @@
+import type { ChartCell, DrawingCell } from "../cells/index.ts";
+import { words } from "./words.ts";
+
+/** The title of a figure: its own, else one by its view. */
+export function figureTitle({ title, view }: DrawingCell | ChartCell): string {
+  return title ?? defaultTitles[view] ?? view;
+}
+
+/** What a figure shows, in a few words beside its title. */
+export function showsOf(cell: DrawingCell | ChartCell): string {
+  if (cell.kind === "drawing") return cell.of;
+  return cell.sweep === undefined ? "" : words.tradeOffOf(cell.sweep);
+}
+
+const defaultTitles: Readonly<Record<string, string>> = { front: words.frontView, "trade-off": words.tradeOff };

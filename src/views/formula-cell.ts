@@ -1,0 +1,169 @@
+import { html, nothing, type TemplateResult } from "lit";
+import { type CheckCell, type DerivedCell, editCell, type GivenCell, readSignature } from "../cells/index.ts";
+import { errorLine, noValue } from "./cell-view.ts";
+import { checkValue } from "./check-value.ts";
+import type { Caret, Fault, Leaving } from "./entering.ts";
+import { characterAt } from "./formula-entry.ts";
+import { formulaLine, markOf } from "./formula-line.ts";
+import { formulaAt, positionOf, type Track, trackOf } from "./literal.ts";
+import { ReasonedCell } from "./reasoned-cell.ts";
+import { slider } from "./slider.ts";
+import { syntaxFault } from "./syntax-fault.ts";
+import { changeText, leadAndRest } from "./value-text.ts";
+import { words } from "./words.ts";
+
+/** A given, derived or check: name in the margin, formula on the line, value at its right end, reason below. */
+export class FormulaCell extends ReasonedCell<GivenCell | DerivedCell | CheckCell> {
+  private formulaBefore = "";
+  private caret: Caret = "all";
+  /** What is wrong with the text in the editor where it cannot be read; it is not in the notebook then. */
+  private unread: Fault | null = null;
+  private dragged: { readonly track: Track; readonly position: number } | null = null;
+
+  override renderCell(): TemplateResult {
+    const { result } = this;
+    const error = result && !result.ok ? result.error : undefined;
+    return html`${this.renderMargin()}
+      <div class="body">
+        <div class="line">
+          ${this.renderFormula()}
+          <div class="value-place">${this.renderValue()} ${this.renderChange()}</div>
+        </div>
+        ${this.renderSlider()}
+        <div class="messages" aria-live=${this.entered === "formula" ? "polite" : "off"}>
+          ${this.unread ? errorLine({ code: "syntax", message: this.unread.message, root: "" }) : error ? errorLine(error) : nothing}
+        </div>
+        ${this.renderReason()}
+      </div>`;
+  }
+
+  private renderFormula(): TemplateResult {
+    const { formula } = this.cell;
+    const fault = this.unread ?? this.fault;
+    if (this.entered === "formula") {
+      return html`<spanwise-formula-entry class="formula" .label=${words.formulaOf(this.bareName)} .text=${this.formulaBefore}
+        .caret=${this.caret} .fault=${fault} .scope=${this.scope} .onText=${this.type} .onLeave=${this.leave}
+      ></spanwise-formula-entry>`;
+    }
+    return html`<div class="covered formula-place">
+      ${formulaLine(formula, fault?.at ?? null, fault?.waits ?? false)}
+      <button type="button" class="cover formula-button" aria-label=${words.editFormula(this.bareName)}
+        @click=${this.enter}></button>
+    </div>`;
+  }
+
+  private renderValue(): TemplateResult {
+    const { result, cell } = this;
+    const { parameters } = readSignature(cell.name);
+    const stale = this.unread !== null || (result === undefined && !parameters);
+    return html`<output class="value${stale ? " stale" : ""}" aria-label=${words.valueOf(this.bareName)} aria-live="off"
+      >${this.valueContent(parameters)}</output>`;
+  }
+
+  private valueContent(parameters: readonly string[] | null): TemplateResult | string {
+    const { result, cell } = this;
+    if (result === undefined) return words.pending;
+    if (!result.ok) return noValue(result.error.code === "waits");
+    if (cell.kind === "check") return checkValue(result);
+    if (parameters) return html`<span class="rest">${words.functionOf(parameters)}</span>`;
+    const { number, unit } = leadAndRest(result, cell);
+    const joint = unit === "" || unit === "%" || unit === "°" ? "" : " ";
+    return html`<span class="lead">${number}</span>${joint}<span class="rest">${unit}</span>`;
+  }
+
+  private renderChange(): TemplateResult | typeof nothing {
+    const { result, cell } = this;
+    const before = this.desk.baseline.result(cell.id);
+    if (cell.kind === "check") {
+      if (!result?.ok || !before?.ok || result.value === before.value) return nothing;
+      return html`<p class="change">${before.value ? words.heldBefore : words.failedBefore}</p>`;
+    }
+    const change = changeText(result, before, cell);
+    if (change === null) return nothing;
+    const { unit } = result?.ok ? leadAndRest(result, cell) : { unit: "" };
+    return html`<p class="change"><span aria-hidden="true">${change}${cell.kind === "given" ? ` ${words.onBaseline}` : ""}</span>
+      <span class="unseen">${words.changed(`${change} ${unit}`.trim())}</span></p>`;
+  }
+
+  private renderSlider(): TemplateResult | typeof nothing {
+    const { session, baseline } = this.desk;
+    const { result } = this;
+    const track = this.cell.kind === "given" ? trackOf(session.program.byId.get(this.cell.id)) : null;
+    if (!track || !result?.ok) return nothing;
+    const before = baseline.result(this.cell.id);
+    return slider({
+      label: words.slide(this.bareName),
+      track,
+      position: positionOf(track, Number(result.value)),
+      baseline: before?.ok ? positionOf(track, Number(before.value)) : null,
+      onSlide: (position) => this.slide(track, position),
+    });
+  }
+
+  /** The fault of the formula as the notebook has it. */
+  private get fault(): Fault | null {
+    const { result } = this;
+    if (!result || result.ok) return null;
+    const { error } = result;
+    const at = markOf(error, this.cell.formula);
+    return at && { at, message: error.message, waits: error.code === "waits" };
+  }
+
+  private get scope() {
+    const { session, functions } = this.desk;
+    return {
+      cell: this.cell.id,
+      program: () => session.program,
+      functions,
+      namesCells: this.cell.kind !== "given",
+      unit: this.cell.kind === "check" ? null : (this.cell.unit ?? null),
+    };
+  }
+
+  private readonly enter = (event: MouseEvent): void => {
+    this.formulaBefore = this.cell.formula;
+    this.caret = event.detail === 0 ? "all" : this.characterUnder(event);
+    this.entered = "formula";
+  };
+
+  /** The button covers the formula: it steps aside for a moment, so that the place in the text can be found. */
+  private characterUnder(event: MouseEvent): Caret {
+    const button = event.currentTarget as HTMLElement;
+    const formula = this.querySelector("code.formula");
+    if (!formula || this.cell.formula === "") return "all";
+    button.hidden = true;
+    const caret = characterAt(formula, event);
+    button.hidden = false;
+    return caret;
+  }
+
+  /** What can be read takes effect at once; what cannot waits in the editor. */
+  private readonly type = (text: string): void => {
+    this.unread = syntaxFault(text);
+    if (this.unread === null) this.setFormula(text);
+    this.requestUpdate();
+  };
+
+  private readonly leave = (by: Leaving, text: string): void => {
+    if (this.entered !== "formula") return;
+    this.setFormula(by === "escape" ? this.formulaBefore : text);
+    this.unread = null;
+    this.rest(by === "away" ? null : ".formula-button");
+  };
+
+  private setFormula(formula: string): void {
+    this.desk.session.edit((notebook) => editCell(notebook, this.cell.id, { formula }));
+  }
+
+  /** The knob may move more often than the screen is drawn; the notebook follows once a frame. */
+  private slide(track: Track, position: number): void {
+    if (this.dragged === null) {
+      requestAnimationFrame(() => {
+        const { dragged } = this;
+        this.dragged = null;
+        if (dragged && this.isConnected) this.setFormula(formulaAt(dragged.track, dragged.position));
+      });
+    }
+    this.dragged = { track, position };
+  }
+}

@@ -1,0 +1,70 @@
+import { EditorView } from "@codemirror/view";
+
+/** The editor looks like the formula at rest, so that nothing jumps when it is entered. Colours are those of the page. */
+export const formulaEditorTheme = EditorView.theme({
+  "&": { color: "var(--soft)", backgroundColor: "transparent" },
+  "&.cm-focused": { outline: "none" },
+  ".cm-scroller": { fontFamily: "inherit", lineHeight: "inherit", overflow: "visible" },
+  ".cm-content": { padding: "0", caretColor: "var(--ink)" },
+  ".cm-line": { padding: "0" },
+  ".cm-matchingBracket, &.cm-focused .cm-matchingBracket": {
+    backgroundColor: "transparent",
+    boxShadow: "inset 0 -2px var(--guide)",
+  },
+  "&.cm-focused .cm-nonmatchingBracket": { backgroundColor: "transparent" },
+  ".f-call, .f-name": { color: "var(--blue)" },
+  ".f-number, .f-text, .f-word, .f-label, .f-field": { color: "var(--ink)" },
+  ".faulty": {
+    color: "var(--moved)",
+    textDecoration: "underline wavy var(--moved) 1px",
+    textUnderlineOffset: "3px",
+  },
+  ".faulty *": { color: "var(--moved)" },
+  ".awaited": { textDecoration: "underline dotted var(--soft) 2px", textUnderlineOffset: "3px" },
+  ".at-end": { borderBottom: "2px solid var(--moved)", textDecoration: "none" },
+  ".cm-tooltip": {
+    border: "1px solid var(--rule)",
+    backgroundColor: "var(--paper)",
+    color: "var(--ink)",
+    boxShadow: "0 6px 20px rgb(0 0 0 / 0.14)",
+    zIndex: "20",
+  },
+  ".cm-tooltip.cm-tooltip-autocomplete > ul": {
+    fontFamily: "var(--font-mono)",
+    fontSize: "var(--size-small)",
+    maxHeight: "15em",
+    maxWidth: "min(34rem, 90vw)",
+  },
+  ".cm-tooltip.cm-tooltip-autocomplete > ul > li": {
+    padding: "3px 10px 3px 8px",
+    borderLeft: "3px solid transparent",
+    lineHeight: "1.5",
+    display: "flex",
+    gap: "1.5em",
+    justifyContent: "space-between",
+  },
+  ".cm-tooltip.cm-tooltip-autocomplete > ul > li[aria-selected]": {
+    backgroundColor: "var(--film)",
+    color: "var(--ink)",
+    borderLeftColor: "var(--blue)",
+  },
+  ".cm-completionMatchedText": { textDecoration: "none", fontWeight: "700" },
+  ".cm-completionDetail": {
+    color: "var(--soft)",
+    fontStyle: "normal",
+    fontFamily: "var(--font-text)",
+    marginLeft: "0",
+  },
+  ".cm-tooltip.cm-completionInfo": {
+    fontFamily: "var(--font-text)",
+    fontSize: "var(--size-small)",
+    lineHeight: "1.45",
+    padding: "8px 12px",
+    maxWidth: "22rem",
+    whiteSpace: "normal",
+  },
+  ".cm-completionInfo p": { margin: "0 0 4px" },
+  ".cm-completionInfo dl": { margin: "0", display: "grid", gridTemplateColumns: "auto 1fr", gap: "2px 10px" },
+  ".cm-completionInfo dt": { fontFamily: "var(--font-mono)", fontWeight: "600" },
+  ".cm-completionInfo dd": { margin: "0", color: "var(--soft)" },
+});

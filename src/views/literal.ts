@@ -1,0 +1,85 @@
+/** A given that can be dragged: its formula is a number with a unit, and it has a range. All in the given's own unit. */
+import { parseFormula, type Step, type Tree } from "../cells/index.ts";
+import { unitOf } from "../library/units.ts";
+
+/** What a slider runs over, as numbers of `unit`. */
+export interface Track {
+  readonly from: number;
+  readonly to: number;
+  readonly step: number;
+  /** Decimals that a position is written with. */
+  readonly decimals: number;
+  readonly unit: string;
+  /** Inches are written as shop fractions with this denominator. */
+  readonly fraction: number | null;
+}
+
+/** The track of a given, or null where it has no range or its formula is more than a literal. */
+export function trackOf(step: Step | undefined): Track | null {
+  if (!step?.range || step.cell.kind !== "given") return null;
+  const literal = readLiteral(step.cell.formula);
+  if (literal === null) return null;
+  const unit = step.cell.unit ?? literal.unit ?? "1";
+  const { factor, offset } = unitOf(unit);
+  const [from, to] = [tidy((step.range.from - offset) / factor), tidy((step.range.to - offset) / factor)];
+  const fraction = unit === "in" ? (step.cell.fraction ?? null) : null;
+  const size = step.range.step === null ? roundStep(to - from, fraction) : tidy(step.range.step / factor);
+  return { from, to, step: size, decimals: Math.max(decimalsOf(size), decimalsOf(from)), unit, fraction };
+}
+
+/** The number and unit of a formula that is nothing but a literal, sign included; null for any other. */
+export function readLiteral(formula: string): { readonly number: number; readonly unit: string | null } | null {
+  const tree = treeOf(formula);
+  const sign = tree?.type === "negate" ? -1 : 1;
+  const of = tree?.type === "negate" ? tree.of : tree;
+  return of?.type === "number" ? { number: sign * of.number, unit: of.unit } : null;
+}
+
+/** The formula of a position on the track: "11.5 deg", "25%", "3/32 in". */
+export function formulaAt(track: Track, position: number): string {
+  const { fraction, unit, decimals } = track;
+  const bounded = Math.min(track.to, Math.max(track.from, position));
+  if (fraction !== null) return `${shopFraction(bounded, fraction)} in`;
+  const number = String(Number(bounded.toFixed(decimals)));
+  return unit === "1" ? number : `${number}${unit === "%" || unit === "°" ? "" : " "}${unit}`;
+}
+
+/** The position of a value in SI, in the track's unit. */
+export const positionOf = ({ unit }: Track, value: number): number => {
+  const { factor, offset } = unitOf(unit);
+  return tidy((value - offset) / factor);
+};
+
+function treeOf(formula: string): Tree | null {
+  try {
+    return parseFormula(formula);
+  } catch {
+    return null;
+  }
+}
+
+/** A two-hundredth of the range, rounded to 1, 2 or 5 of its decade. */
+function roundStep(range: number, fraction: number | null): number {
+  if (fraction !== null) return 1 / fraction;
+  const rough = range / 200;
+  const decade = 10 ** Math.floor(Math.log10(rough));
+  const size = [1, 2, 5, 10].find((each) => each * decade >= rough * 0.999) ?? 10;
+  return tidy(size * decade);
+}
+
+function decimalsOf(number: number): number {
+  const [digits = "", exponent = "0"] = String(number).split("e");
+  return Math.min(12, Math.max(0, (digits.split(".")[1]?.length ?? 0) - Number(exponent)));
+}
+
+function shopFraction(value: number, parts: number): string {
+  const count = Math.round(Math.abs(value) * parts);
+  const whole = Math.floor(count / parts);
+  let [over, under] = [count % parts, parts];
+  while (over > 0 && over % 2 === 0) [over, under] = [over / 2, under / 2];
+  const sign = value < 0 && count > 0 ? "-" : "";
+  return sign + (over === 0 ? String(whole) : `${whole > 0 ? `${whole} ` : ""}${over}/${under}`);
+}
+
+/** Without the rounding errors of a change of units. */
+const tidy = (number: number): number => Number(number.toPrecision(12));

@@ -1,0 +1,75 @@
+import { html, nothing, type TemplateResult } from "lit";
+import { editCell, type NoteCell, segments } from "../cells/index.ts";
+import { CellView, errorLine } from "./cell-view.ts";
+import type { Leaving } from "./entering.ts";
+import { hole, markdown, withoutHoles } from "./markdown.ts";
+import { focusTextEntry, textEntry } from "./text-entry.ts";
+import { oneLine } from "./value-text.ts";
+import { words } from "./words.ts";
+
+/** Prose in which names between braces show live values. */
+export class NoteCellView extends CellView<NoteCell> {
+  private textBefore = "";
+
+  override get groupName(): string {
+    return words.note;
+  }
+
+  override renderCell(): TemplateResult {
+    const { result } = this;
+    const error = result && !result.ok ? result.error : undefined;
+    return html`<div class="margin"><span class="tools">${this.entered ? nothing : this.renderEdit()}</span></div>
+      <div class="body free">
+        ${this.entered ? this.renderEntry() : html`<div class="prose" @dblclick=${this.enter}>${this.renderProse()}</div>`}
+        <div class="messages">${error ? errorLine(error) : nothing}</div>
+      </div>`;
+  }
+
+  private renderEdit(): TemplateResult {
+    return html`<button type="button" class="quiet note-button" @click=${this.enter}>${words.editNote}</button>`;
+  }
+
+  private renderEntry(): TemplateResult {
+    return textEntry({
+      label: words.textOfNote,
+      text: this.cell.text,
+      oneParagraph: false,
+      onText: (text) => this.setText(text),
+      onLeave: (by) => this.leave(by),
+    });
+  }
+
+  private renderProse(): TemplateResult {
+    const { text } = this.cell;
+    if (text.trim() === "") return html`<p class="hint">${words.emptyNote}</p>`;
+    const pieces = segments(text);
+    const live = pieces.filter((piece) => piece.live);
+    let next = 0;
+    const source = pieces.map((piece) => (piece.live ? hole(next++) : withoutHoles(piece.text))).join("");
+    return markdown(source, (index) => this.renderLive(index, live[index]?.text ?? ""));
+  }
+
+  private renderLive(index: number, name: string): TemplateResult {
+    const part = this.result?.parts?.[index];
+    if (part?.ok) return html`<b class="live">${oneLine(part)}</b>`;
+    if (part === undefined) return html`<b class="live stale">${words.pending}</b>`;
+    return html`<b class="live ${part.error.code === "waits" ? "awaited" : "faulty"}">{${name}}</b>`;
+  }
+
+  private readonly enter = async (): Promise<void> => {
+    this.textBefore = this.cell.text;
+    this.entered = "text";
+    await this.updateComplete;
+    focusTextEntry(this);
+  };
+
+  private leave(by: Leaving): void {
+    if (this.entered === null) return;
+    if (by === "escape") this.setText(this.textBefore);
+    this.rest(by === "away" ? null : ".note-button");
+  }
+
+  private setText(text: string): void {
+    this.desk.session.edit((notebook) => editCell(notebook, this.cell.id, { text }));
+  }
+}

@@ -1,0 +1,49 @@
+import { type Notebook, type Session, writeNotebook } from "../cells/index.ts";
+import type { FileHandle } from "./files.ts";
+
+/** The file that the open notebook came from or was saved to, and whether it is as it stands there. */
+export class OpenFile {
+  /** Null for a notebook that is in no file of the person's yet. */
+  name: string | null = null;
+  handle: FileHandle | null = null;
+  private saved: Notebook;
+  private compared: { readonly notebook: Notebook; readonly changed: boolean } | null = null;
+
+  constructor(private readonly session: Session) {
+    this.saved = session.notebook;
+  }
+
+  /** Takes a notebook as what stands in a file. */
+  isSaved(notebook: Notebook, name: string | null, handle: FileHandle | null): void {
+    this.saved = notebook;
+    this.name = name;
+    this.handle = handle;
+    this.compared = null;
+  }
+
+  /** True where anything was edited since, also where it was taken back again. Costs nothing. */
+  get touched(): boolean {
+    const { notebook } = this.session;
+    return this.compared?.notebook === notebook ? this.compared.changed : notebook !== this.saved;
+  }
+
+  /** True where something would be lost: the file would not be the same. Costs the writing of two files at most. */
+  get changed(): boolean {
+    const { notebook } = this.session;
+    if (notebook === this.saved) return false;
+    if (this.compared?.notebook !== notebook) {
+      const text = textOf(notebook);
+      this.compared = { notebook, changed: text === null || text !== textOf(this.saved) };
+    }
+    return this.compared.changed;
+  }
+}
+
+/** The notebook as its file would be; null where it cannot be written. */
+function textOf(notebook: Notebook): string | null {
+  try {
+    return writeNotebook(notebook);
+  } catch {
+    return null;
+  }
+}

@@ -1,0 +1,74 @@
+import { html, LitElement, type PropertyValues, type TemplateResult } from "lit";
+import { repeat } from "lit/directives/repeat.js";
+import type { Cell } from "../cells/index.ts";
+import { cellElementId } from "./cell-view.ts";
+import type { Desk } from "./desk.ts";
+
+/** From this many cells on, those off the screen are left undrawn by the browser. */
+const many = 120;
+
+/** The notebook's text: its cells in order. A cell draws itself again on its own; the page only when the cells change. */
+export class Page extends LitElement {
+  static override properties = { desk: { attribute: false } };
+  declare desk: Desk;
+  private stop: () => void = () => undefined;
+
+  protected override createRenderRoot(): HTMLElement {
+    return this;
+  }
+
+  override connectedCallback(): void {
+    super.connectedCallback();
+    this.addEventListener("go-to-cell", this.goTo as EventListener);
+    this.stop = this.desk.session.onNotebook(() => this.requestUpdate());
+  }
+
+  override disconnectedCallback(): void {
+    super.disconnectedCallback();
+    this.removeEventListener("go-to-cell", this.goTo as EventListener);
+    this.stop();
+  }
+
+  protected override willUpdate(_: PropertyValues): void {
+    this.classList.toggle("many", this.desk.session.notebook.cells.length >= many);
+  }
+
+  protected override render(): TemplateResult {
+    const { session, serial } = this.desk;
+    return html`${repeat(
+      session.notebook.cells,
+      ({ id }) => `${serial} ${id}`,
+      (cell) => this.renderCell(cell),
+    )}`;
+  }
+
+  private renderCell(cell: Cell): TemplateResult {
+    const { desk } = this;
+    switch (cell.kind) {
+      case "given":
+      case "derived":
+      case "check":
+        return html`<spanwise-formula-cell .desk=${desk} .cell=${cell}></spanwise-formula-cell>`;
+      case "table":
+        return html`<spanwise-table-cell .desk=${desk} .cell=${cell}></spanwise-table-cell>`;
+      case "note":
+        return html`<spanwise-note-cell .desk=${desk} .cell=${cell}></spanwise-note-cell>`;
+      case "decision":
+        return html`<spanwise-decision-cell .desk=${desk} .cell=${cell}></spanwise-decision-cell>`;
+      case "question":
+        return html`<spanwise-question-cell .desk=${desk} .cell=${cell}></spanwise-question-cell>`;
+      case "drawing":
+      case "chart":
+        return html`<spanwise-figure-cell .desk=${desk} .cell=${cell}></spanwise-figure-cell>`;
+    }
+  }
+
+  /** Brings a cell into view and gives it the focus, by name or id. */
+  private readonly goTo = ({ detail }: CustomEvent<string>): void => {
+    const { program, notebook } = this.desk.session;
+    const id = program.byName.get(detail)?.id ?? notebook.cells.find((cell) => cell.id === detail)?.id;
+    const element = id === undefined ? null : document.getElementById(cellElementId(id));
+    element?.scrollIntoView({ block: "center" });
+    element?.querySelector<HTMLElement>(".formula-button, button, input")?.focus({ preventScroll: true });
+  };
+}

@@ -1,0 +1,121 @@
+import { html, LitElement, nothing, type PropertyValues, type TemplateResult } from "lit";
+import type { ChartCell, DrawingCell } from "../cells/index.ts";
+import { errorLine } from "./cell-view.ts";
+import type { Desk } from "./desk.ts";
+import { canvasMeasure, estimateWidth, type Measure } from "./drawings/text-size.ts";
+import { figureTitle, showsOf } from "./figure-words.ts";
+import { type Figure, makeFigure } from "./figures.ts";
+import { words } from "./words.ts";
+
+/** A sheet on the board: its title, what it shows, and the figure, which follows every change in place. */
+export class Sheet extends LitElement {
+  static override properties = {
+    desk: { attribute: false },
+    cell: { attribute: false },
+    problem: { state: true },
+  };
+  declare desk: Desk;
+  declare cell: DrawingCell | ChartCell;
+  /** Why there is no figure; null where there is one. */
+  declare private problem: string | null;
+
+  private figure: Figure | null = null;
+  private width = 0;
+  private measure: Measure = estimateWidth;
+  private stops: (() => void)[] = [];
+
+  constructor() {
+    super();
+    this.problem = null;
+  }
+
+  protected override createRenderRoot(): HTMLElement {
+    return this;
+  }
+
+  override connectedCallback(): void {
+    super.connectedCallback();
+    this.tabIndex = -1;
+    const { session, baseline } = this.desk;
+    const draw = (): void => this.draw();
+    const sizes = new ResizeObserver(([entry]) => {
+      const width = Math.floor(entry?.contentRect.width ?? 0);
+      if (width === this.width || width === 0) return;
+      this.width = width;
+      this.draw();
+    });
+    this.updateComplete.then(() => sizes.observe(this.place));
+    document.fonts.ready.then(() => {
+      this.measure = canvasMeasure(document, getComputedStyle(this).fontFamily);
+      this.draw();
+    });
+    this.stops = [session.onSettled(draw), baseline.onCapture(draw), () => sizes.disconnect()];
+  }
+
+  override disconnectedCallback(): void {
+    super.disconnectedCallback();
+    for (const stop of this.stops) stop();
+  }
+
+  protected override willUpdate(): void {
+    this.id = sheetElementId(this.cell.id);
+  }
+
+  protected override updated(changed: PropertyValues): void {
+    if (!changed.has("cell")) return;
+    const before = changed.get("cell") as DrawingCell | ChartCell | undefined;
+    if (before && before.view !== this.cell.view) this.clear();
+    this.draw();
+  }
+
+  protected override render(): TemplateResult {
+    const { cell } = this;
+    const result = this.desk.session.result(cell.id);
+    const error = result && !result.ok ? result.error : null;
+    return html`<div class="sheet${this.problem !== null || error ? " halted" : ""}">
+      <header><h2>${figureTitle(cell)}</h2> <p>${showsOf(cell)}</p></header>
+      <div class="problem">${error ? errorLine(error) : this.problem === null ? nothing : html`<p>${this.problem}</p>`}</div>
+      <div class="figure-place"></div>
+    </div>`;
+  }
+
+  private get place(): HTMLElement {
+    return this.querySelector(".figure-place") as HTMLElement;
+  }
+
+  private draw(): void {
+    if (!this.hasUpdated || this.width === 0) return;
+    const { desk, cell, width, measure } = this;
+    const result = desk.session.result(cell.id);
+    if (!result) return;
+    if (!result.ok) {
+      // What was drawn last stays, dimmed, so that the board keeps its place while a formula is typed.
+      this.requestUpdate();
+      return;
+    }
+    const context = { desk, cell, result, width, measure };
+    try {
+      this.problem = this.figure ? this.figure.draw(context) : this.make(context);
+    } catch (error) {
+      console.error(error);
+      this.problem = words.cannotDraw;
+    }
+    if (this.problem !== null) this.clear();
+    this.requestUpdate();
+  }
+
+  private make(context: Parameters<typeof makeFigure>[0]): string | null {
+    const made = makeFigure(context);
+    if (typeof made === "string") return made;
+    this.figure = made;
+    this.place.replaceChildren(made.element);
+    return null;
+  }
+
+  private clear(): void {
+    this.figure = null;
+    this.place.replaceChildren();
+  }
+}
+
+export const sheetElementId = (cell: string): string => `sheet-${cell}`;
