@@ -1,6 +1,6 @@
 import { html, LitElement, nothing, type PropertyValues, type TemplateResult } from "lit";
 import { NotebookError, readNotebook, Session, writeNotebook } from "../cells/index.ts";
-import type { FunctionTable } from "../library/spec.ts";
+import type { FunctionTable } from "../library/index.ts";
 import { Baseline } from "./baseline.ts";
 import type { Desk } from "./desk.ts";
 import { chooseFile, fileNameOf, type OpenedFile, readFile, saveFile } from "./files.ts";

@@ -1,6 +1,6 @@
 /** What stands beside the list of completions, as elements. */
 import { describe } from "../cells/index.ts";
-import type { AnyFunctionSpec, Shape } from "../library/spec.ts";
+import type { AnyFunctionSpec, Shape } from "../library/index.ts";
 
 /** One sentence. */
 export function plainInfo(text: string): HTMLElement {

@@ -1,5 +1,5 @@
 import type { Session } from "../cells/index.ts";
-import type { FunctionTable } from "../library/spec.ts";
+import type { FunctionTable } from "../library/index.ts";
 import type { Baseline } from "./baseline.ts";
 
 /** What every part of the screen works with. A notebook that is opened gets a new one, so that nothing is carried over. */

@@ -1,6 +1,6 @@
 import type { DrawingCell, Value } from "../cells/index.ts";
 import { type FrontViewData, type FrontViewOptions, liveFrontView, type WingInFront } from "./drawings/front-view.ts";
-import type { Figure, FigureContext, Ok } from "./figures.ts";
+import type { Figure, FigureContext, Ok } from "./figure.ts";
 import { words } from "./words.ts";
 
 /** The front view of a wing over what it was when the notebook was opened. */

@@ -1,5 +1,5 @@
 /** The door to the views: what main.ts starts. */
-import type { FunctionTable } from "../library/spec.ts";
+import type { FunctionTable } from "../library/index.ts";
 import { App } from "./app.ts";
 import { defineElements } from "./elements.ts";
 import { applyTheme, keptTheme } from "./theme-choice.ts";

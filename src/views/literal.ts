@@ -1,6 +1,6 @@
 /** A given that can be dragged: its formula is a number with a unit, and it has a range. All in the given's own unit. */
 import { parseFormula, type Step, type Tree } from "../cells/index.ts";
-import { unitOf } from "../library/units.ts";
+import { unitOf } from "../library/index.ts";
 
 /** What a slider runs over, as numbers of `unit`. */
 export interface Track {

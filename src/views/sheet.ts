@@ -3,8 +3,9 @@ import type { ChartCell, DrawingCell } from "../cells/index.ts";
 import { errorLine } from "./cell-view.ts";
 import type { Desk } from "./desk.ts";
 import { canvasMeasure, estimateWidth, type Measure } from "./drawings/text-size.ts";
+import type { Figure, FigureContext } from "./figure.ts";
 import { figureTitle, showsOf } from "./figure-words.ts";
-import { type Figure, makeFigure } from "./figures.ts";
+import { makeFigure } from "./figures.ts";
 import { words } from "./words.ts";
 
 /** A sheet on the board: its title, what it shows, and the figure, which follows every change in place. */
@@ -104,7 +105,7 @@ export class Sheet extends LitElement {
     this.requestUpdate();
   }
 
-  private make(context: Parameters<typeof makeFigure>[0]): string | null {
+  private make(context: FigureContext): string | null {
     const made = makeFigure(context);
     if (typeof made === "string") return made;
     this.figure = made;

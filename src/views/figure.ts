@@ -1,0 +1,26 @@
+import type { ChartCell, DrawingCell, Result } from "../cells/index.ts";
+import type { Desk } from "./desk.ts";
+import type { Measure } from "./drawings/text-size.ts";
+
+export type Ok = Extract<Result, { readonly ok: true }>;
+
+/** What a figure is drawn from. */
+export interface FigureContext<C extends DrawingCell | ChartCell = DrawingCell | ChartCell> {
+  readonly desk: Desk;
+  readonly cell: C;
+  /** The cell's result, which is there. */
+  readonly result: Ok;
+  /** Of the sheet, in px. */
+  readonly width: number;
+  readonly measure: Measure;
+}
+
+/** A figure on its sheet. It is drawn again in place. */
+export interface Figure {
+  readonly element: SVGSVGElement;
+  /** Gives a sentence where this cannot be drawn; what was drawn before stays. */
+  draw(context: FigureContext): string | null;
+}
+
+/** Makes a figure, or says in a sentence why it cannot be drawn. */
+export type FigureMaker<C extends DrawingCell | ChartCell> = (context: FigureContext<C>) => Figure | string;
