@@ -35,7 +35,7 @@ function checkLibraryCall(spec: AnyFunctionSpec, tree: CallTree, text: string, s
   if (spec.spread && tree.arguments.length > 0 && tree.arguments.every((argument) => argument.name === null)) {
     const items = tree.arguments.map(typed);
     const single = items.length === 1 && items[0]?.shape.kind === "list" ? items[0] : null;
-    return call.finish([single ?? listOf(items, spanOf(tree.arguments, only?.at ?? tree.at))]);
+    return call.finish([single ?? listOf(items, spanOf(tree.arguments, only?.at ?? tree.at), text)]);
   }
   const slots = arrange(tree, names, spec.name);
   return call.finish(slots.map((argument) => argument && typed(argument)));
@@ -112,7 +112,9 @@ class Call {
       case "number":
         if (got.kind !== "number") throw this.misfit("wrong_shape", name, wanted, got, argument, null);
         if (!agree(got.dimension, wanted.dimension)) {
-          const remedy = remedyFor(argument, wanted.dimension, wanted.unit, this.text);
+          // People measure angles in degrees, also where a function is defined by radians.
+          const unit = wanted.unit === "rad" ? "deg" : wanted.unit;
+          const remedy = remedyFor(argument, wanted.dimension, unit, this.text);
           throw this.misfit("wrong_dimension", name, wanted, got, argument, remedy);
         }
         return;

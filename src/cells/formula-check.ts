@@ -17,7 +17,7 @@ import type { NumberShape, Shape } from "../library/spec.ts";
 import { nearest, unitOf } from "../library/units.ts";
 import { FormulaError } from "./errors.ts";
 import { checkCall } from "./formula-check-call.ts";
-import { codeOf, listOf } from "./formula-check-list.ts";
+import { codeOf, listOf, toJoin } from "./formula-check-list.ts";
 import { remedyFor } from "./formula-remedy.ts";
 import type { Range, Tree } from "./formula-tree.ts";
 import { capital, messages } from "./messages.ts";
@@ -55,6 +55,7 @@ export function check(tree: Tree, text: string, scope: Scope, scale = true): Typ
       return listOf(
         tree.items.map((item) => inner(item)),
         at,
+        text,
       );
     case "call":
       return checkCall(tree, text, scope, check);
@@ -86,11 +87,8 @@ export function check(tree: Tree, text: string, scope: Scope, scale = true): Typ
       const no = inner(tree.no);
       const shape = joinShapes(yes.shape, no.shape);
       if (shape) return { type: "if", condition, yes, no, shape, at };
-      throw new FormulaError(
-        codeOf(yes.shape, no.shape),
-        messages.branchesDiffer(describe(yes.shape), describe(no.shape)),
-        no.at,
-      );
+      const message = messages.branchesDiffer(describe(yes.shape), describe(no.shape), toJoin(no, yes.shape, text));
+      throw new FormulaError(codeOf(yes.shape, no.shape), message, no.at);
     }
   }
 }
@@ -185,7 +183,9 @@ function arithmeticShape(
     case "-": {
       if (!agree(a.dimension, b.dimension)) throw dimensionsDiffer(tree.sign, left, a, right, b, text, tree.at);
       const joined = join(a.dimension, b.dimension);
-      return a.unit === b.unit && equal(joined, a.dimension) ? numberShape(joined, a.unit) : numberShape(joined);
+      return a.unit === b.unit && equal(joined, a.dimension)
+        ? numberShape(joined, unscaled(a.unit))
+        : numberShape(joined);
     }
     case "^": {
       if (right.shape.kind === "list") throw new FormulaError("wrong_shape", messages.listPower, right.at);
@@ -211,15 +211,14 @@ function dimensionsDiffer(
   text: string,
   at: Range,
 ): FormulaError {
-  const remedy = remedyFor(right, a.dimension, a.unit, text) ?? remedyFor(left, b.dimension, b.unit, text);
-  const bare = isDimensionless(a.dimension) && left.type === "constant";
-  const term = remedy ? (bare ? left.at : right.at) : at;
-  return new FormulaError(
-    "wrong_dimension",
-    messages.dimensionsDiffer(sign, inWords(a.dimension), inWords(b.dimension), remedy),
-    term,
-  );
+  const [odd, wanted] = isDimensionless(a.dimension) ? [left, b] : [right, a];
+  const remedy = remedyFor(odd, wanted.dimension, sign === "compare" ? wanted.unit : unscaled(wanted.unit), text);
+  const message = messages.dimensionsDiffer(sign, inWords(a.dimension), inWords(b.dimension), remedy);
+  return new FormulaError("wrong_dimension", message, remedy ? odd.at : at);
 }
+
+/** Arithmetic with points of a scale gives no point of it: 20 °C less 5 °C is no 15 °C but 15 K. */
+const unscaled = (unit: string): string => (unitOf(unit).offset === 0 ? unit : "K");
 
 const literalNumber = (tree: TypedTree): number | null => {
   if (tree.type === "constant" && typeof tree.value === "number" && tree.name === undefined) return tree.value;

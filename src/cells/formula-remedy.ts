@@ -1,18 +1,32 @@
-import { angle, type Dimension, equal, isDimensionless } from "../library/quantity.ts";
+import { angle, type Dimension, dimensionless, divide, equal, isDimensionless } from "../library/quantity.ts";
 import { messages } from "./messages.ts";
 import { numberWithin } from "./shapes.ts";
 import type { TypedTree } from "./typed-tree.ts";
 
-/** What to write where a value of another dimension is needed, or null where nothing simple helps. */
+/**
+ * What to write where a number of another dimension is needed, told in `unit`: `30 deg` for 30, `x * 1 mm` for a bare x,
+ * an angle made a number and the reverse; null where nothing simple helps.
+ */
 export function remedyFor(got: TypedTree, wanted: Dimension, unit: string, text: string): string | null {
   const shape = numberWithin(got.shape);
   if (!shape) return null;
   const written = text.slice(...got.at);
-  if (got.type === "constant" && isDimensionless(shape.dimension)) {
-    return isDimensionless(wanted) ? null : messages.sayUnit(`${written} ${unit}`);
+  const term = isLoose(got) ? `(${written})` : written;
+  const missing = divide(wanted, shape.dimension);
+  if (isDimensionless(shape.dimension) && !isDimensionless(wanted)) {
+    if (isLiteral(got)) return messages.sayUnit(`${written} ${unit}`);
+    const other = equal(wanted, angle) ? ` or ${term} * 1 ${unit === "rad" ? "deg" : "rad"}` : "";
+    return messages.sayUnit(`${term} * 1 ${unit}${other}`);
   }
-  const bracketed = /^[\w.]+(\(.*\))?$/s.test(written) ? written : `(${written})`;
-  if (equal(shape.dimension, angle) && isDimensionless(wanted)) return messages.sayUnit(`${bracketed} / 1 rad`);
-  if (isDimensionless(shape.dimension) && equal(wanted, angle)) return messages.sayUnit(`${bracketed} * 1 rad`);
+  if (equal(missing, angle)) return messages.sayUnit(`${term} * 1 rad`);
+  if (equal(missing, divide(dimensionless, angle))) return messages.sayUnit(`${term} / 1 rad`);
   return null;
 }
+
+/** A number as written, its sign included. */
+const isLiteral = (tree: TypedTree): boolean =>
+  tree.type === "negate" ? isLiteral(tree.of) : tree.type === "constant" && tree.name === undefined;
+
+/** Needs brackets before it is multiplied. */
+const isLoose = (tree: TypedTree): boolean =>
+  tree.type === "if" || (tree.type === "arithmetic" && (tree.sign === "+" || tree.sign === "-"));

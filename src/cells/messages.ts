@@ -1,6 +1,7 @@
 /** Every sentence that the cells say to a person: what is wrong, where, and the remedy. */
 
 const maybe = (nearest: string | null): string => (nearest ? ` Did you mean ${nearest}?` : "");
+const then = (remedy: string | null): string => (remedy ? ` ${remedy}` : "");
 const list = (words: readonly string[]): string =>
   words.length < 2 ? words.join("") : `${words.slice(0, -1).join(", ")} or ${words.at(-1)}`;
 
@@ -52,6 +53,9 @@ export const messages = {
     `“${name}” is ${as} and cannot be a name. Choose another, such as my_${name}.`,
   onlyDerivedTakesParameters: "Only a derived cell can have parameters. Remove the brackets from its name.",
   duplicateName: (name: string) => `Two cells are named ${name}. Rename one of them.`,
+  nameTaken: (name: string) => `Another cell is named ${name} already. Choose another name.`,
+  nameOfParameter: (name: string, owner: string) =>
+    `${name} is a parameter of ${owner}, which would then mean another thing. Choose another name.`,
   duplicateParameter: (name: string) => `The parameter ${name} stands twice. Rename one of them.`,
   unknownName: (name: string, nearest: string | null) => `There is no cell named ${name}.${maybe(nearest)}`,
   functionWithoutCall: (name: string) => `${name} is a function. Call it with its arguments: ${name}(…).`,
@@ -70,10 +74,11 @@ export const messages = {
 
   // Shapes and dimensions
   dimensionsDiffer: (sign: string, left: string, right: string, remedy: string | null) =>
-    `${sign === "+" ? "Adding" : sign === "-" ? "Subtracting" : "Comparing"} needs two values of one dimension; these are ${left} and ${right}.${remedy ? ` ${remedy}` : ""}`,
-  branchesDiffer: (left: string, right: string) => `Both branches must be of one kind; these are ${left} and ${right}.`,
-  itemsDiffer: (left: string, right: string) =>
-    `All elements of a list must be of one kind; these are ${left} and ${right}.`,
+    `${sign === "+" ? "Adding" : sign === "-" ? "Subtracting" : "Comparing"} needs two values of one dimension; these are ${left} and ${right}.${then(remedy)}`,
+  branchesDiffer: (left: string, right: string, remedy: string | null) =>
+    `Both branches must be of one kind; these are ${left} and ${right}.${then(remedy)}`,
+  itemsDiffer: (left: string, right: string, remedy: string | null) =>
+    `All elements of a list must be of one kind; these are ${left} and ${right}.${then(remedy)}`,
   needsNumber: (what: string, got: string) => `${what} needs a number, or a list of numbers; this is ${got}.`,
   needsBoolean: (what: string, got: string) => `${what} needs a condition such as span > 300 mm; this is ${got}.`,
   checkNeedsBoolean: (got: string) => `A check is a condition such as span > 300 mm; this is ${got}.`,
@@ -99,7 +104,7 @@ export const messages = {
       ? `This list is empty, it has no element ${index}.`
       : `There is no element ${index}: the list has ${length}, counted from 1 to ${length}.`,
   unitDisagrees: (unit: string, wanted: string, got: string, remedy: string | null) =>
-    `The unit ${unit} is for ${wanted}, but this is ${got}.${remedy ? ` ${remedy}` : ""}`,
+    `The unit ${unit} is for ${wanted}, but this is ${got}.${then(remedy)}`,
   unitOnlyNumbers: (unit: string, got: string) =>
     `The unit ${unit} is for a number, but this is ${got}. Remove the unit.`,
   unitFault: (unit: string, word: string, nearest: string | null) =>
@@ -117,7 +122,7 @@ export const messages = {
     `${name} has no argument ${argument}.${nearest ? maybe(nearest) : all.length ? ` It takes ${list(all).replace(" or ", " and ")}.` : ""}`,
   argumentTwice: (argument: string) => `${argument} is given twice.`,
   argumentShape: (parameter: string, wanted: string, got: string, remedy: string | null) =>
-    `${capital(parameter)} must be ${wanted}; this is ${got}.${remedy ? ` ${remedy}` : ""}`,
+    `${capital(parameter)} must be ${wanted}; this is ${got}.${then(remedy)}`,
   missingColumn: (parameter: string, column: string, summary: string) =>
     `${capital(parameter)} needs a column ${column}${summary ? ` (${summary})` : ""}.`,
   belowRange: (what: string, limit: string, got: string, strict: boolean) =>

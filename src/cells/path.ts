@@ -18,15 +18,24 @@ export function parsePath(text: string): Tree {
 export const placeholders = (text: string): string[] =>
   segments(text).flatMap((segment) => (segment.live ? [segment.text] : []));
 
+/** A piece of a note: as it is read, and as it is written; `live` where it stands between braces. */
+export interface Segment {
+  readonly live: boolean;
+  readonly text: string;
+  readonly source: string;
+}
+
 /** A note's text cut at its braces: plain pieces, and live ones without their braces. */
-export function segments(text: string): { readonly live: boolean; readonly text: string }[] {
-  const found: { live: boolean; text: string }[] = [];
+export function segments(text: string): Segment[] {
+  const found: Segment[] = [];
   let from = 0;
+  const plain = (read: string, source: string) => found.push({ live: false, text: read, source });
   for (const match of text.matchAll(/\\[{}]|\{([^{}\n]{1,200})\}/g)) {
-    if (match.index > from) found.push({ live: false, text: text.slice(from, match.index) });
-    found.push(match[1] === undefined ? { live: false, text: match[0].slice(1) } : { live: true, text: match[1] });
+    if (match.index > from) plain(text.slice(from, match.index), text.slice(from, match.index));
+    if (match[1] === undefined) plain(match[0].slice(1), match[0]);
+    else found.push({ live: true, text: match[1], source: match[0] });
     from = match.index + match[0].length;
   }
-  if (from < text.length) found.push({ live: false, text: text.slice(from) });
+  if (from < text.length) plain(text.slice(from), text.slice(from));
   return found;
 }
