@@ -4,6 +4,7 @@
  */
 import {
   agree,
+  type Dimension,
   dimensionless,
   divide,
   equal,
@@ -14,7 +15,7 @@ import {
   power,
 } from "../library/quantity.ts";
 import type { NumberShape, Shape } from "../library/spec.ts";
-import { nearest, unitOf } from "../library/units.ts";
+import { nearest, unitOf, units } from "../library/units.ts";
 import { FormulaError } from "./errors.ts";
 import { checkCall } from "./formula-check-call.ts";
 import { codeOf, listOf, toJoin } from "./formula-check-list.ts";
@@ -108,7 +109,9 @@ function checkName(name: string, at: Range, scope: Scope): TypedTree {
   }
   if (named) throw new FormulaError("wrong_shape", messages.hasNoValue(name), at);
   if (scope.functions.has(name)) throw new FormulaError("unknown_name", messages.functionWithoutCall(name), at);
-  const near = nearest(name, [...(scope.parameters?.keys() ?? []), ...scope.names(), ...constants.keys()]);
+  if (units.has(name)) throw new FormulaError("unknown_name", messages.unitAlone(name), at);
+  const others = [...constants.keys(), "true", "false"];
+  const near = nearest(name, [...(scope.parameters?.keys() ?? []), ...scope.names(), ...others]);
   throw new FormulaError("unknown_name", messages.unknownName(name, near), at);
 }
 
@@ -176,9 +179,9 @@ function arithmeticShape(
   if (!a || !b) throw new Error("got a shape without a number, expected numbers or lists of them");
   switch (tree.sign) {
     case "*":
-      return numberShape(multiply(a.dimension, b.dimension));
+      return bounded(multiply(a.dimension, b.dimension), tree.at);
     case "/":
-      return numberShape(divide(a.dimension, b.dimension));
+      return bounded(divide(a.dimension, b.dimension), tree.at);
     case "+":
     case "-": {
       if (!agree(a.dimension, b.dimension)) throw dimensionsDiffer(tree.sign, left, a, right, b, text, tree.at);
@@ -197,10 +200,17 @@ function arithmeticShape(
       if (exponent === null) {
         throw new FormulaError("wrong_dimension", messages.exponentLiteral(inWords(a.dimension)), right.at);
       }
-      return numberShape(power(a.dimension, exponent));
+      return bounded(power(a.dimension, exponent), tree.at);
     }
   }
 }
+
+/** The number of a dimension that can be told: cells that square each other would soon have exponents beyond all floats. */
+function bounded(dimension: Dimension, at: Range): NumberShape {
+  if (dimension.every((exponent) => Math.abs(exponent) <= largestExponent)) return numberShape(dimension);
+  throw new FormulaError("wrong_dimension", messages.exponentTooLarge(largestExponent), at);
+}
+const largestExponent = 99;
 
 function dimensionsDiffer(
   sign: string,

@@ -117,13 +117,15 @@ function finiteResult(value: Value, shape: Shape, at: Range): Value {
   return value;
 }
 
-function allFinite(value: Value, shape: Shape): boolean {
+/** A field that a record leaves out is no fault. */
+function allFinite(value: Value | undefined, shape: Shape): boolean {
+  if (value === undefined) return true;
   if (typeof value === "number") return Number.isFinite(value);
   if (shape.kind === "list") return (value as readonly Value[]).every((each) => allFinite(each, shape.of));
   if (shape.kind !== "record") return true;
   for (const name in shape.fields) {
     const field = fieldOf(shape, name);
-    if (field && !allFinite((value as RecordValue)[name] as Value, field)) return false;
+    if (field && !allFinite((value as RecordValue)[name], field)) return false;
   }
   return true;
 }

@@ -4,9 +4,9 @@ import { compileCall } from "./formula-compile-call.ts";
 import type { ArithmeticSign, ComparisonSign, Range } from "./formula-tree.ts";
 import { messages } from "./messages.ts";
 import type { TypedTree } from "./typed-tree.ts";
-import type { RecordValue, Run, Value } from "./value.ts";
+import type { Inputs, RecordValue, Run, Value } from "./value.ts";
 
-type NumberRun = (inputs: readonly Value[], parameters: readonly Value[]) => number;
+type NumberRun = (inputs: Inputs, parameters: readonly Value[]) => number;
 
 /** What the closures of one cell share: the slot of each name, and how many function cells it has called so far. */
 export interface Compilation {
@@ -36,7 +36,7 @@ export function compileTree(tree: TypedTree, compilation: Compilation): Run {
     case "input": {
       const slot = compilation.slots.get(tree.name);
       if (slot === undefined) throw new Error(`got the name ${tree.name}, expected one of the cell's inputs`);
-      return (inputs) => inputs[slot] as Value;
+      return (inputs) => (inputs[slot] as Inputs[number]).value;
     }
     case "parameter": {
       const { index } = tree;
@@ -137,12 +137,12 @@ function arithmetic(sign: ArithmeticSign, left: NumberRun, right: NumberRun, at:
     case "/":
       return (inputs, parameters) => finite(left(inputs, parameters) / right(inputs, parameters), at);
     case "^":
-      return (inputs, parameters) => finite(left(inputs, parameters) ** right(inputs, parameters), at);
+      return (inputs, parameters) => raised(left(inputs, parameters), right(inputs, parameters), at);
   }
 }
 
 function listArithmetic(sign: ArithmeticSign, left: Run, right: Run, at: Range): Run {
-  const each = (a: number, b: number): number => finite(operate(sign, a, b), at);
+  const each = (a: number, b: number): number => (sign === "^" ? raised(a, b, at) : finite(operate(sign, a, b), at));
   return (inputs, parameters) => broadcast(left(inputs, parameters), right(inputs, parameters), at, each);
 }
 
@@ -195,6 +195,11 @@ function apply(given: readonly Run[], body: Run, compilation: Compilation, at: R
       throw new FormulaError(error.code, messages.within(name, error.message), at);
     }
   };
+}
+
+function raised(base: number, exponent: number, at: Range): number {
+  if (base < 0 && !Number.isInteger(exponent)) throw new FormulaError("not_finite", messages.noSuchPower, at);
+  return finite(base ** exponent, at);
 }
 
 function finite(value: number, at: Range): number {

@@ -1,5 +1,5 @@
 import type { SyntaxNode, Tree as SyntaxTree } from "@lezer/common";
-import { isUnitFault, parseUnit } from "../library/units.ts";
+import { isUnitFault, parseUnit, units } from "../library/units.ts";
 import { FormulaError } from "./errors.ts";
 import { parser } from "./formula.grammar";
 import { explainSyntax } from "./formula-syntax-errors.ts";
@@ -124,9 +124,12 @@ class Reader {
     if (!isUnitFault(unit)) return;
     const at: Range = [from + unit.from, from + unit.to];
     if (unit.scale) throw new FormulaError("wrong_dimension", messages.scaleAlone, at);
-    const known = text.slice(0, unit.from);
-    const divides = /\/\s*$/.test(known) && `${number} ${known.replace(/\s*\/\s*$/, "")} / ${unit.word}`;
-    throw new FormulaError("unknown_unit", messages.unknownUnit(unit.word, unit.nearest, divides || null), at);
+    const power = /^([a-z]+)(\d)$/i.exec(unit.word);
+    if (power?.[1] && units.has(power[1])) {
+      throw new FormulaError("unknown_unit", messages.unknownUnit(unit.word, `${power[1]}^${power[2]}`, null), at);
+    }
+    const calculation = asCalculation(number, text.slice(0, unit.from), unit.word, unit.nearest);
+    throw new FormulaError("unknown_unit", messages.unknownUnit(unit.word, unit.nearest, calculation), at);
   }
 
   private misplaced(node: SyntaxNode): FormulaError {
@@ -221,6 +224,13 @@ function last(node: SyntaxNode): SyntaxNode {
   const found = node.lastChild;
   if (!found) throw new Error(`got ${node.name} without children, expected some`);
   return found;
+}
+
+/** What to write where the unknown unit is meant for a cell: after a slash, or where no unit is near to it. */
+function asCalculation(number: string, known: string, word: string, near: string | null): string | null {
+  const before = /^(.*?)\s*\/\s*$/s.exec(known)?.[1];
+  if (before !== undefined) return messages.divideByCell(`${number} ${before} / ${word}`);
+  return near === null ? messages.multiplyByCell(`${[number, known.trim()].join(" ").trim()} * ${word}`) : null;
 }
 
 /** `1 3/8 in` as the number 1.375 and its unit; `over` and `under` are null where a whole number stands before. */

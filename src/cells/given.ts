@@ -1,5 +1,6 @@
 /** What is particular to a given: it names no cell, and it may have a range to be dragged over. */
 import type { FunctionTable } from "../library/spec.ts";
+import { units } from "../library/units.ts";
 import type { GivenCell } from "./cell.ts";
 import { checkWithUnit } from "./declared-unit.ts";
 import { FormulaError } from "./errors.ts";
@@ -18,6 +19,7 @@ export function refuseNames(tree: Tree, functions: FunctionTable): void {
   for (const node of nodes(tree)) {
     const foreign =
       (node.type === "name" && !constants.has(node.name)) || (node.type === "call" && !functions.has(node.name));
+    if (foreign && units.has(node.name)) throw new FormulaError("unknown_name", messages.unitAlone(node.name), node.at);
     if (foreign) throw new FormulaError("unknown_name", messages.namesInGiven(node.name), node.at);
   }
 }

@@ -5,6 +5,9 @@ const then = (remedy: string | null): string => (remedy ? ` ${remedy}` : "");
 const list = (words: readonly string[]): string =>
   words.length < 2 ? words.join("") : `${words.slice(0, -1).join(", ")} or ${words.at(-1)}`;
 
+/** A name as a sentence begins with it: root_chord → Root chord. */
+const spoken = (name: string): string => capital(name.replaceAll("_", " "));
+
 /** A loop member by member; a very long one is cut in the middle. */
 const wayAround = (members: readonly string[]): string => {
   const shown =
@@ -17,11 +20,13 @@ export const messages = {
   tooLong: (length: number, limit: number) =>
     `This formula has ${length} characters; ${limit} is the most. Split it into several cells.`,
   tooDeep: (limit: number) =>
-    `More than ${limit} brackets stand within each other. Split the formula into several cells.`,
+    `More than ${limit} brackets, signs or branches stand within each other. Split the formula into several cells.`,
   emptyFormula: "A formula is needed here, such as 12 mm or span / 2.",
   numberTooLarge: "This number is too large to compute with.",
-  unknownUnit: (word: string, nearest: string | null, division: string | null) =>
-    `Unknown unit “${word}”.${maybe(nearest)}${division ? ` To divide by a cell, put blanks around the sign: ${division}.` : ""}`,
+  unknownUnit: (word: string, nearest: string | null, calculation: string | null) =>
+    `Unknown unit “${word}”.${maybe(nearest)}${calculation ? ` ${calculation}` : ""}`,
+  divideByCell: (division: string) => `To divide by a cell, put blanks around the sign: ${division}.`,
+  multiplyByCell: (product: string) => `To multiply by a cell, write ${product}.`,
   unitPower: (remedy: string) => `A unit's power is a whole number. Write ${remedy} to raise the whole value.`,
   scaleAlone: "°C and °F name points on a scale and take no part in arithmetic. Write the value in K.",
   misplacedFraction: (written: string, decimal: string, division: string | null) =>
@@ -30,13 +35,18 @@ export const messages = {
   fractionWithoutUnit: (written: string) =>
     `“${written}” needs its unit right after it, in or ft; as plain numbers write ${written.replace(/\s+/, " + ")}.`,
   openText: 'This text is not closed. End it with a ".',
+  fieldMissing: "After a point stands the name of a field, or a digit: main_wing.span, 0.5.",
   valueMissingAtEnd: "The formula ends where a value is needed.",
   valueMissingBefore: (word: string) => `A value is missing before “${word}”.`,
   unclosed: (bracket: string) => `This ${bracket} is never closed. Add a ${bracket === "(" ? ")" : "]"}.`,
   strayBracket: (bracket: string) => `This ${bracket} closes nothing. Take it out, or open it before.`,
-  singleEquals: "To compare two values write a single =.",
-  wordsForLogic: (sign: string) =>
-    `Write ${sign === "&&" ? "and" : sign === "||" ? "or" : "not"} in place of “${sign}”.`,
+  otherBracket: (open: string, closing: string) =>
+    `This ${closing} does not close the ${open} before it. Write ${open === "(" ? ")" : "]"}.`,
+  strayComma: "A comma parts arguments, and elements of a list: [1, 2]. A decimal number is written with a point: 3.5.",
+  leadingEquals: "A formula begins with its first value. Take the = away.",
+  writeInstead: (sign: string, ours: string) => `Write ${ours} in place of “${sign}”.`,
+  smallLetters: (word: string) => `Write “${word}” in small letters: ${word.toLowerCase()}.`,
+  ifIncomplete: "An if needs both of its branches: if … then … else ….",
   ifElsewhere:
     "An if stands at the start of a formula, an argument or a list element. Put this one in brackets: (if … then … else …).",
   strayWord: (word: string) => `“${word}” belongs to if … then … else …; the if is missing.`,
@@ -58,6 +68,7 @@ export const messages = {
     `${name} is a parameter of ${owner}, which would then mean another thing. Choose another name.`,
   duplicateParameter: (name: string) => `The parameter ${name} stands twice. Rename one of them.`,
   unknownName: (name: string, nearest: string | null) => `There is no cell named ${name}.${maybe(nearest)}`,
+  unitAlone: (unit: string) => `${unit} is a unit and stands after a number: write 1 ${unit}.`,
   functionWithoutCall: (name: string) => `${name} is a function. Call it with its arguments: ${name}(…).`,
   notAFunction: (name: string) => `${name} is a cell, not a function. To multiply write ${name} * (…).`,
   unknownFunction: (name: string, nearest: string | null) => `There is no function named ${name}.${maybe(nearest)}`,
@@ -87,7 +98,9 @@ export const messages = {
   compareOrder: (got: string) => `Only numbers can be larger or smaller; this is ${got}. Use = or !=.`,
   exponentWithoutDimension: (got: string) => `An exponent is a number without a unit; this is ${got}.`,
   exponentLiteral: (base: string) =>
-    `${capital(base)} can only be raised to a power that is written as a number, such as ^2, so that the unit of the result is known.`,
+    `${capital(base)} can only be raised to a power that is written as a number, such as ^2 or ^0.5, so that the unit of the result is known.`,
+  exponentTooLarge: (limit: number) =>
+    `The unit of this has a power beyond ${limit}. Take the unit off before: x / 1 mm is a number.`,
   listPower: "The exponent of a list is a single number.",
   listOfSingle: (got: string) => `A list holds single values; this is ${got}.`,
   emptyList: "A list needs at least one element.",
@@ -113,24 +126,27 @@ export const messages = {
   sayUnit: (remedy: string) => `Write ${remedy}?`,
   notFinite: "The result of this is not a finite number: something is divided by zero, or is too large.",
 
+  noSuchPower:
+    "A negative number has no power with a fraction. Raise its size, abs(…), or take a whole number as exponent.",
+
   // Calls
   tooManyArguments: (name: string, most: number) =>
     `${name} takes ${most === 0 ? "no arguments" : most === 1 ? "one argument" : `at most ${most} arguments`}.`,
   missingArgument: (name: string, parameter: string, summary: string) =>
-    `${name} needs ${parameter}${summary ? `: ${summary}` : ""}.`,
+    `${name} needs ${parameter}${summary ? ` (${summary})` : ""}.`,
   unknownArgument: (name: string, argument: string, nearest: string | null, all: readonly string[]) =>
     `${name} has no argument ${argument}.${nearest ? maybe(nearest) : all.length ? ` It takes ${list(all).replace(" or ", " and ")}.` : ""}`,
   argumentTwice: (argument: string) => `${argument} is given twice.`,
   argumentShape: (parameter: string, wanted: string, got: string, remedy: string | null) =>
-    `${capital(parameter)} must be ${wanted}; this is ${got}.${then(remedy)}`,
+    `${spoken(parameter)} must be ${wanted}; this is ${got}.${then(remedy)}`,
   missingColumn: (parameter: string, column: string, summary: string) =>
-    `${capital(parameter)} needs a column ${column}${summary ? ` (${summary})` : ""}.`,
+    `${spoken(parameter)} needs a column ${column}${summary ? ` (${summary})` : ""}.`,
   belowRange: (what: string, limit: string, got: string, strict: boolean) =>
-    `${capital(what)} must be ${strict ? "more than" : "at least"} ${limit}; it is ${got}.`,
+    `${spoken(what)} must be ${strict ? "more than" : "at least"} ${limit}; it is ${got}.`,
   aboveRange: (what: string, limit: string, got: string, strict: boolean) =>
-    `${capital(what)} must be ${strict ? "less than" : "at most"} ${limit}; it is ${got}.`,
+    `${spoken(what)} must be ${strict ? "less than" : "at most"} ${limit}; it is ${got}.`,
   elementOf: (parameter: string, index: number) => `element ${index} of ${parameter}`,
-  entryOf: (column: string, row: number) => `${column.replaceAll("_", " ")} in row ${row}`,
+  entryOf: (column: string, row: number) => `${column} in row ${row}`,
   functionFailed: (name: string, reason: string) => `${name} could not be computed: ${reason}.`,
   tooManyCalls: (limit: number) =>
     `This calls function cells more than ${limit} times. Compute parts of it in cells of their own.`,
