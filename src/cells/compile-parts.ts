@@ -10,7 +10,7 @@ import { describe, listShape, textShape } from "./shapes.ts";
 import type { Step } from "./step.ts";
 import { cellError, waiting } from "./step-run.ts";
 import type { Scope, TypedTree } from "./typed-tree.ts";
-import type { Result, Value } from "./value.ts";
+import type { Ok, Result } from "./value.ts";
 
 type PartRun = (inputs: readonly Result[]) => Result;
 
@@ -82,10 +82,8 @@ function partRun(tree: TypedTree, root: string, compilation: Compilation): PartR
     const input = inputs[slot];
     if (!input) throw new Error(`got no input for ${rootName(tree)}, expected its result`);
     if (!input.ok) return waiting(input, { at: tree.at });
-    const values: Value[] = [];
-    values[slot] = input.value;
     try {
-      return { ok: true, value: run(values, []), shape: tree.shape };
+      return { ok: true, value: run(inputs as readonly Ok[], []), shape: tree.shape };
     } catch (error) {
       if (!(error instanceof FormulaError)) throw error;
       return { ok: false, error: cellError(error, root) };

@@ -13,11 +13,10 @@ import { functionCell } from "./function-cell.ts";
 import { rangeOf, refuseNames } from "./given.ts";
 import { messages } from "./messages.ts";
 import type { Part, Reading } from "./reading.ts";
-import { describe } from "./shapes.ts";
+import { booleanShape, describe } from "./shapes.ts";
 import type { Face, Step } from "./step.ts";
-import { cellError, type Mentions, runnerOf } from "./step-run.ts";
+import { type Computation, cellError, type Mentions, runnerOf } from "./step-run.ts";
 import type { Named, Scope, TypedTree } from "./typed-tree.ts";
-import type { Ok, Value } from "./value.ts";
 
 /** What a cell can see of the others while it is compiled. */
 export interface Surroundings {
@@ -55,7 +54,7 @@ function stepOf(reading: Reading, around: Surroundings, needed: readonly Step[])
   };
   const root = rootOf(reading);
   const mentions = mentionsOf(parts, names, cell.kind === "table" ? cell.columns.map(({ name }) => name) : []);
-  const runner = (compute: (values: readonly Value[]) => Ok) => runnerOf(root, mentions, compute);
+  const runner: Runner = (computation) => runnerOf(root, mentions, compilation.calls, computation);
   switch (cell.kind) {
     case "given":
     case "derived":
@@ -65,7 +64,7 @@ function stepOf(reading: Reading, around: Surroundings, needed: readonly Step[])
       const parameters = reading.signature?.parameters;
       if (cell.kind === "derived" && parameters) {
         const definition = functionCell(parameters, tree, cell.unit, text, scope, names);
-        return { ...frame, definition, run: runner(() => ({ ok: true, value: false, shape: { kind: "boolean" } })) };
+        return { ...frame, definition, run: runner({ run: () => false, shape: booleanShape }) };
       }
       const typed = check(tree, text, scope);
       if (cell.kind === "check") return { ...frame, ...checkStep(typed, compilation, runner) };
@@ -73,11 +72,7 @@ function stepOf(reading: Reading, around: Surroundings, needed: readonly Step[])
     }
     case "table": {
       const { shape, run } = compileTable(cell, parts, scope, compilation);
-      return {
-        ...frame,
-        shape,
-        run: counted(runner, compilation, (values) => ({ ok: true, value: run(values), shape })),
-      };
+      return { ...frame, shape, run: runner({ run, shape }) };
     }
     case "drawing": {
       const { text, tree } = onlyPart(parts);
@@ -93,24 +88,11 @@ function stepOf(reading: Reading, around: Surroundings, needed: readonly Step[])
   }
 }
 
-type Runner = (compute: (values: readonly Value[]) => Ok) => Step["run"];
-
-/** A run that counts its calls of function cells anew each time. */
-function counted(runner: Runner, compilation: Compilation, compute: (values: readonly Value[]) => Ok): Step["run"] {
-  return runner((values) => {
-    compilation.calls.count = 0;
-    return compute(values);
-  });
-}
+type Runner = (computation: Computation) => Step["run"];
 
 function plainStep(tree: TypedTree, compilation: Compilation, runner: Runner): Pick<Step, "tree" | "shape" | "run"> {
-  const run = compileTree(tree, compilation);
   const { shape } = tree;
-  return {
-    tree,
-    shape,
-    run: counted(runner, compilation, (values) => ({ ok: true, value: run(values, []), shape })),
-  };
+  return { tree, shape, run: runner({ run: compileTree(tree, compilation), shape }) };
 }
 
 function valueStep(
@@ -134,19 +116,9 @@ function checkStep(tree: TypedTree, compilation: Compilation, runner: Runner): P
   if (tree.shape.kind !== "boolean") {
     throw new FormulaError("wrong_shape", messages.checkNeedsBoolean(describe(tree.shape)), tree.at);
   }
-  const run = compileTree(tree, compilation);
-  const margin = compileMargin(tree, compilation);
   const { shape } = tree;
-  return {
-    tree,
-    shape,
-    run: counted(runner, compilation, (values) => ({
-      ok: true,
-      value: run(values, []),
-      shape,
-      margin: margin(values),
-    })),
-  };
+  const [run, margin] = [compileTree(tree, compilation), compileMargin(tree, compilation)];
+  return { tree, shape, run: runner({ run, shape, margin }) };
 }
 
 /** The inputs of a step and their names: those it uses itself, and those of the function cells it calls. */

@@ -14,9 +14,9 @@ import { isName } from "./names.ts";
 import type { Part } from "./reading.ts";
 import { describe, listShape, numberShape, tableShape, textShape } from "./shapes.ts";
 import type { Scope } from "./typed-tree.ts";
-import type { RecordValue, Value } from "./value.ts";
+import type { Inputs, RecordValue, Value } from "./value.ts";
 
-type Entry = (inputs: readonly Value[]) => number;
+type Entry = (inputs: Inputs) => number;
 
 /** A table's shape, a record of lists, and the run that fills it from its entries. */
 export function compileTable(
@@ -24,7 +24,7 @@ export function compileTable(
   parts: readonly Part[],
   scope: Scope,
   compilation: Compilation,
-): { readonly shape: Shape; run(inputs: readonly Value[]): Value } {
+): { readonly shape: Shape; run(inputs: Inputs): Value } {
   if (cell.rows.length > limits.list) {
     throw new FormulaError("too_large", messages.tooManyRows(cell.rows.length, limits.list), [0, 0]);
   }
@@ -41,7 +41,7 @@ export function compileTable(
     const unit = units[column] as UnitExpression;
     entries[column]?.push(inPlace(row, name, () => compileEntry(part, unit, scope, compilation, row, name)));
   }
-  const run = (inputs: readonly Value[]): RecordValue => {
+  const run = (inputs: Inputs): RecordValue => {
     const value: Record<string, Value> = Object.create(null);
     cell.columns.forEach((column, index) => {
       value[column.name] = column.text

@@ -34,17 +34,23 @@ function recompile(cells: readonly Cell[], before: Program): Program | null {
     if (!known || !keepsStructure(known.reading, reading)) return null;
     changed.set(cell.id, reading);
   }
-  const { structure } = before;
-  const steps = new Map(before.byId);
-  const dirty = new Set(changed.keys());
-  for (const id of dirty.size > 0 ? structure.order : []) {
-    const old = before.byId.get(id);
-    if (!old || !dirty.has(id)) continue;
-    const step = stepOf(changed.get(id) ?? old.reading, structure, steps, before.functions, old);
-    steps.set(id, step);
-    if (!sameFace(old, step)) for (const dependant of structure.neededBy.get(id) ?? []) dirty.add(dependant);
+  return programOf(cells, before.functions, before.structure, recompiled(changed, before));
+}
+
+/** The steps with those of the changed cells made anew, and of those that need them where a shape has changed. */
+function recompiled(changed: ReadonlyMap<string, Reading>, before: Program): readonly Step[] {
+  if (changed.size === 0) return before.steps;
+  const { structure, functions } = before;
+  const steps = before.steps.slice();
+  const dirty = new Uint8Array(steps.length);
+  for (const id of changed.keys()) dirty[structure.placeOfId.get(id) ?? 0] = 1;
+  for (let place = dirty.indexOf(1); place >= 0; place = dirty.indexOf(1, place + 1)) {
+    const old = before.steps[place] as Step;
+    const step = stepOf(changed.get(old.id) ?? old.reading, place, structure, steps, functions, old);
+    steps[place] = step;
+    if (!sameFace(old, step)) for (const dependant of structure.neededBy[place] ?? []) dirty[dependant] = 1;
   }
-  return programOf(cells, before.functions, structure, steps);
+  return steps;
 }
 
 function compileAll(cells: readonly Cell[], functions: FunctionTable, before: Program | undefined): Program {
@@ -55,11 +61,12 @@ function compileAll(cells: readonly Cell[], functions: FunctionTable, before: Pr
     readings.set(cell.id, known?.cell === cell ? known : readCell(cell, functions));
   }
   const structure = structureOf(readings);
-  const steps = new Map<string, Step>();
-  for (const id of structure.order) {
+  const steps: Step[] = [];
+  structure.order.forEach((id, place) => {
     const reading = readings.get(id);
-    if (reading) steps.set(id, stepOf(reading, structure, steps, functions, before?.byId.get(id)));
-  }
+    if (!reading) throw new Error(`got the id ${id} in the order, expected that of a cell`);
+    steps.push(stepOf(reading, place, structure, steps, functions, before?.byId.get(id)));
+  });
   return programOf(cells, functions, structure, steps);
 }
 
@@ -67,28 +74,34 @@ function programOf(
   cells: readonly Cell[],
   functions: FunctionTable,
   structure: Structure,
-  byId: ReadonlyMap<string, Step>,
+  steps: readonly Step[],
 ): Program {
-  const byName = { get: (name: string) => byId.get(structure.ids.get(name) ?? "") };
-  return { cells, functions, structure, byId, byName, steps: [...byId.values()] };
+  const at = (place: number | undefined): Step | undefined => (place === undefined ? undefined : steps[place]);
+  const byId = { get: (id: string) => at(structure.placeOfId.get(id)) };
+  const byName = { get: (name: string) => at(structure.placeOfName.get(name)) };
+  return { cells, functions, structure, steps, byId, byName };
 }
 
 /** The step of one cell over the steps before it; the one it had where that still stands. */
 function stepOf(
   reading: Reading,
-  { ids, names, twice, needs, loops }: Structure,
-  steps: ReadonlyMap<string, Step>,
+  place: number,
+  { placeOfName, twice, needs, loops }: Structure,
+  steps: readonly Step[],
   functions: FunctionTable,
   before: Step | undefined,
 ): Step {
-  const { id } = reading.cell;
-  const loop = loops.get(id);
+  const loop = loops.get(reading.cell.id);
   const fault = loop
-    ? new FormulaError("loop", messages.loop(loop.map((member) => names.get(member) ?? member)), wholeOf(reading))
+    ? new FormulaError("loop", messages.loop(loop), wholeOf(reading))
     : (reading.fault ?? duplicateFault(reading, twice));
-  const needed = fault ? [] : (needs.get(id) ?? []).flatMap((need) => steps.get(need) ?? []);
+  const needed = fault ? [] : (needs[place] ?? []).flatMap((need) => steps[need] ?? []);
   if (!fault && before && isCurrent(before, reading, needed)) return before;
-  const around = { functions, byName: (name: string) => steps.get(ids.get(name) ?? ""), names: () => ids.keys() };
+  const around = {
+    functions,
+    byName: (name: string) => steps[placeOfName.get(name) ?? -1],
+    names: () => placeOfName.keys(),
+  };
   const step = fault ? failedStep(reading, fault) : compileStep(reading, around, needed);
   return before && sameFailure(before, step) ? before : step;
 }

@@ -2,9 +2,9 @@
 import { FormulaError } from "./errors.ts";
 import { type Compilation, compileTree } from "./formula-compile.ts";
 import type { TypedTree } from "./typed-tree.ts";
-import type { Margin, Value } from "./value.ts";
+import type { Inputs, Margin } from "./value.ts";
 
-type MarginRun = (inputs: readonly Value[]) => Margin | null;
+type MarginRun = (inputs: Inputs) => Margin | null;
 
 /** Gives null where the condition compares no sizes, or where its sides cannot be computed. */
 export function compileMargin(tree: TypedTree, compilation: Compilation): MarginRun {

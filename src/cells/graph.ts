@@ -1,6 +1,7 @@
 /** The one door to the reactive engine: schedules a program's steps so that each runs when its inputs have changed. */
 import { type Module, Runtime, type Variable } from "@observablehq/runtime";
-import type { Program, Step } from "./step.ts";
+import { GraphNode } from "./graph-node.ts";
+import type { Program } from "./step.ts";
 import type { Result } from "./value.ts";
 
 /** Computes on a microtask, so that it runs without a browser, in hidden tabs, and in the frame of the edit. */
@@ -17,19 +18,12 @@ export interface GraphListener {
   onSettled(): void;
 }
 
-/** A cell in the engine. */
-class Node {
-  step: Step | null = null;
-  result: Result | undefined = undefined;
-  /** The result that the listener knows of. */
-  told: Result | undefined = undefined;
-  running = false;
-  gone = false;
-
-  constructor(
-    readonly id: string,
-    readonly variable: Variable,
-  ) {}
+/** Cells of which each is the only input of the next and needed by nothing else: one variable of the engine. */
+interface Run {
+  readonly nodes: readonly GraphNode[];
+  readonly variable: Variable;
+  running: boolean;
+  gone: boolean;
 }
 
 export class Graph {
@@ -37,7 +31,11 @@ export class Graph {
     throw new Error(`got the name ${name}, expected that of a cell`);
   });
   private readonly module: Module = this.runtime.module();
-  private readonly nodes = new Map<string, Node>();
+  private readonly nodes = new Map<string, GraphNode>();
+  /** By the id of the last cell, which is what others need of it. */
+  private readonly runs = new Map<string, Run>();
+  private readonly runOf = new Map<GraphNode, Run>();
+  private current: Program | null = null;
   private running = 0;
   private waiting: (() => void)[] = [];
   private updating = false;
@@ -46,7 +44,7 @@ export class Graph {
 
   /** The latest result of a cell; undefined until it has run for the first time. */
   result(id: string): Result | undefined {
-    return this.nodes.get(id)?.result;
+    return this.nodes.get(id)?.told;
   }
 
   /** Resolves once every cell has the result of the latest program. */
@@ -57,19 +55,21 @@ export class Graph {
 
   /** Takes a program in place of the one before: only steps that are new, gone or changed are touched. */
   update(program: Program): void {
-    for (const node of this.nodes.values()) if (!program.byId.has(node.id)) this.remove(node);
-    const changed: Node[] = [];
-    for (const step of program.steps) {
-      const node = this.nodes.get(step.id) ?? this.add(step.id);
-      if (node.step === step) continue;
-      node.step = step;
-      changed.push(node);
-    }
-    for (const node of changed) {
-      const step = node.step as Step;
-      const inputs = step.inputs.map((input) => this.nodes.get(input) as Node);
-      node.variable.define(keyOf(step.id), step.inputs.map(keyOf), memoised(step, node, inputs));
-    }
+    const before = this.current;
+    this.current = program;
+    let relinked = program.structure !== before?.structure;
+    const changed: GraphNode[] = [];
+    program.steps.forEach((step, place) => {
+      if (!relinked && step === before?.steps[place]) return;
+      const node = this.nodes.get(step.id);
+      if (node?.step === step) return;
+      relinked ||= !node || !sameItems(node.step.inputs, step.inputs);
+      if (node) node.step = step;
+      else this.nodes.set(step.id, new GraphNode(step));
+      changed.push(this.nodes.get(step.id) as GraphNode);
+    });
+    const added = relinked ? this.relink(program) : [];
+    for (const run of new Set([...added, ...changed.flatMap((node) => this.runOf.get(node) ?? [])])) this.define(run);
     this.updating = true;
     this.runtime._compute().then(() => {
       this.updating = this.runtime._computing !== null;
@@ -78,52 +78,92 @@ export class Graph {
   }
 
   dispose(): void {
-    for (const node of this.nodes.values()) node.gone = true;
+    for (const run of this.runs.values()) run.gone = true;
     this.nodes.clear();
     this.runtime.dispose();
   }
 
-  private add(id: string): Node {
-    // Observers may be called late, after their cell is gone, and must not throw.
-    const node: Node = new Node(
-      id,
-      this.module.variable({
-        pending: () => {
-          if (!node.running && !node.gone) this.running++;
-          node.running = true;
-        },
-        fulfilled: () => this.tell(node),
-        rejected: (error) => {
-          this.stop(node);
-          throw error;
-        },
-      }),
-    );
-    this.nodes.set(id, node);
-    return node;
-  }
-
-  private remove(node: Node): void {
-    this.nodes.delete(node.id);
-    if (node.running) this.running--;
-    node.gone = true;
-    node.variable.delete();
-    node.variable.dispose();
-  }
-
-  private tell(node: Node): void {
-    if (node.gone) return;
-    if (node.result !== undefined && node.told !== node.result) {
-      node.told = node.result;
-      this.listener.onResult(node.id, node.result);
+  /**
+   * Lets nodes go whose cells are gone, links the others anew, and cuts them into runs. Runs that stay are kept; gives
+   * those that are new, still to be defined.
+   */
+  private relink(program: Program): readonly Run[] {
+    for (const id of this.nodes.keys()) if (!program.byId.get(id)) this.nodes.delete(id);
+    const uses = new Map<string, number>();
+    for (const { inputs } of program.steps) for (const id of inputs) uses.set(id, (uses.get(id) ?? 0) + 1);
+    const cut = new Map<GraphNode, GraphNode[]>();
+    for (const { id, inputs } of program.steps) {
+      const node = this.nodes.get(id) as GraphNode;
+      node.inputs = inputs.map((input) => this.nodes.get(input) as GraphNode);
+      const [before, ...others] = node.inputs;
+      const joins = before !== undefined && others.length === 0 && uses.get(before.step.id) === 1;
+      const run = (joins && cut.get(before)) || [];
+      run.push(node);
+      cut.set(node, run);
     }
-    this.stop(node);
+    const wanted = new Set(cut.values());
+    const kept = new Set<readonly GraphNode[]>();
+    for (const [last, run] of this.runs) {
+      const now = cut.get(run.nodes.at(-1) as GraphNode);
+      if (now && this.nodes.get(last) === run.nodes.at(-1) && sameItems(now, run.nodes)) kept.add(now);
+      else this.remove(last, run);
+    }
+    // Variables that go leave their names first, so that no name stands twice.
+    return [...wanted].filter((nodes) => !kept.has(nodes)).map((nodes) => this.add(nodes));
   }
 
-  private stop(node: Node): void {
-    if (node.running && !node.gone) this.running--;
-    node.running = false;
-    if (this.running === 0) this.settleIfDone();
+  private add(nodes: readonly GraphNode[]): Run {
+    // Observers may be called late, after their cells are gone, and must not throw.
+    const observer = {
+      pending: () => {
+        if (!run.running && !run.gone) this.running++;
+        run.running = true;
+      },
+      fulfilled: () => {
+        for (const node of run.gone ? [] : run.nodes) this.tell(node);
+        this.stop(run);
+      },
+      rejected: (error: unknown) => {
+        this.stop(run);
+        throw error;
+      },
+    };
+    const run: Run = { nodes, variable: this.module.variable(observer), running: false, gone: false };
+    for (const node of nodes) this.runOf.set(node, run);
+    this.runs.set((nodes.at(-1) as GraphNode).step.id, run);
+    return run;
+  }
+
+  private remove(last: string, run: Run): void {
+    this.runs.delete(last);
+    for (const node of run.nodes) this.runOf.delete(node);
+    if (run.running) this.running--;
+    run.gone = true;
+    run.variable.delete();
+    run.variable.dispose();
+  }
+
+  /** To the engine goes a count only, since its promises look into every object that they carry. */
+  private define({ nodes, variable }: Run): void {
+    let count = 0;
+    const [first, last] = [nodes[0] as GraphNode, nodes.at(-1) as GraphNode];
+    variable.define(keyOf(last.step.id), first.step.inputs.map(keyOf), () => {
+      for (const node of nodes) node.run();
+      return ++count;
+    });
+  }
+
+  private tell(node: GraphNode): void {
+    const { result } = node;
+    if (result === undefined || node.told === result) return;
+    node.told = result;
+    this.listener.onResult(node.step.id, result);
+  }
+
+  private stop(run: Run): void {
+    if (run.running && !run.gone) this.running--;
+    run.running = false;
+    this.settleIfDone();
   }
 
   private settleIfDone(): void {
@@ -138,31 +178,5 @@ export class Graph {
 /** Cells are known to the engine by id, out of the way of its own words. */
 const keyOf = (id: string): string => `cell ${id}`;
 
-/**
- * What the engine runs for a step: it reads the results of the input nodes and leaves its own in the step's node. To the
- * engine itself goes a count only, since its promises look into every object they carry. Where the inputs are the same,
- * or the new value is, the last result stays: the engine has no such cut-off, and would go on to every cell downstream.
- */
-function memoised(step: Step, node: Node, inputs: readonly Node[]): () => number {
-  const seen: Result[] = [];
-  let count = 0;
-  return () => {
-    let fresh = count === 0;
-    for (let index = 0; index < inputs.length; index++) {
-      const { result } = inputs[index] as Node;
-      if (seen[index] === result) continue;
-      seen[index] = result as Result;
-      fresh = true;
-    }
-    if (!fresh) return count;
-    const result = step.run(seen);
-    if (!isRepeated(node.result, result)) node.result = result;
-    return ++count;
-  };
-}
-
-/** True where the new result says just what the one before did: a plain value of the same shape. */
-function isRepeated(before: Result | undefined, result: Result): boolean {
-  if (before === undefined || !before.ok || !result.ok || before.value !== result.value) return false;
-  return typeof result.value !== "object" && before.shape === result.shape && result.margin === undefined;
-}
+const sameItems = <T>(a: readonly T[], b: readonly T[]): boolean =>
+  a.length === b.length && a.every((item, index) => item === b[index]);

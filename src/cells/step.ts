@@ -39,7 +39,7 @@ export interface Program {
   readonly cells: readonly Cell[];
   readonly functions: FunctionTable;
   readonly steps: readonly Step[];
-  readonly byId: ReadonlyMap<string, Step>;
+  readonly byId: { get(id: string): Step | undefined };
   /** By bare name; where two cells have one name, the first. */
   readonly byName: { get(name: string): Step | undefined };
   /** Who needs whom; kept while edits leave the names alone. */

@@ -3,44 +3,54 @@ import { orderOf } from "./order.ts";
 import type { Reading } from "./reading.ts";
 
 export interface Structure {
-  /** The id of the first cell of each name. */
-  readonly ids: ReadonlyMap<string, string>;
-  /** The name of each cell that has one, by id. */
-  readonly names: ReadonlyMap<string, string>;
+  /** Ids of the cells, each after all that it needs. A cell's place in it stands for the cell in what follows. */
+  readonly order: readonly string[];
+  readonly placeOfId: ReadonlyMap<string, number>;
+  /** The first cell of each name. */
+  readonly placeOfName: ReadonlyMap<string, number>;
   /** Names that stand more than once. */
   readonly twice: ReadonlySet<string>;
-  /** Ids of the cells that a cell names, in order of appearance. */
-  readonly needs: ReadonlyMap<string, readonly string[]>;
+  /** The cells that a cell names, in order of appearance. */
+  readonly needs: readonly (readonly number[])[];
   /** The same the other way round. */
-  readonly neededBy: ReadonlyMap<string, readonly string[]>;
-  /** Every id, each after all that it needs. */
-  readonly order: readonly string[];
-  /** Members of loops, each with the way around from itself. */
+  readonly neededBy: readonly (readonly number[])[];
+  /** Members of loops by id, each with the names of the way around from itself. */
   readonly loops: ReadonlyMap<string, readonly string[]>;
 }
 
 export function structureOf(readings: ReadonlyMap<string, Reading>): Structure {
-  const ids = new Map<string, string>();
-  const names = new Map<string, string>();
+  const idOfName = new Map<string, string>();
   const twice = new Set<string>();
   for (const [id, { signature }] of readings) {
     if (!signature?.name) continue;
-    names.set(id, signature.name);
-    if (ids.has(signature.name)) twice.add(signature.name);
-    else ids.set(signature.name, id);
+    if (idOfName.has(signature.name)) twice.add(signature.name);
+    else idOfName.set(signature.name, id);
   }
   const needs = new Map<string, string[]>();
-  const neededBy = new Map<string, string[]>();
-  for (const [id, reading] of readings) {
-    const own = reading.names.flatMap((name) => ids.get(name) ?? []);
-    needs.set(id, own);
-    for (const need of own) {
-      const list = neededBy.get(need);
-      if (list) list.push(id);
-      else neededBy.set(need, [id]);
-    }
+  for (const [id, { names }] of readings) {
+    needs.set(
+      id,
+      names.flatMap((name) => idOfName.get(name) ?? []),
+    );
   }
-  return { ids, names, twice, needs, neededBy, ...orderOf([...readings.keys()], (id) => needs.get(id) ?? []) };
+  const { order, loops } = orderOf([...readings.keys()], (id) => needs.get(id) ?? []);
+  const placeOfId = new Map(order.map((id, place) => [id, place]));
+  const placeOf = (id: string): number => placeOfId.get(id) ?? -1;
+  const places = order.map((id) => (needs.get(id) ?? []).map(placeOf));
+  const neededBy: number[][] = order.map(() => []);
+  places.forEach((own, place) => {
+    for (const need of own) neededBy[need]?.push(place);
+  });
+  const nameOf = (id: string): string => readings.get(id)?.signature?.name ?? id;
+  return {
+    order,
+    placeOfId,
+    placeOfName: new Map([...idOfName].map(([name, id]) => [name, placeOf(id)])),
+    twice,
+    needs: places,
+    neededBy,
+    loops: new Map([...loops].map(([id, way]) => [id, way.map(nameOf)])),
+  };
 }
 
 /** True where a cell read anew leaves the structure as it is: the same name, using the same names. */

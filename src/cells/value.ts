@@ -7,8 +7,12 @@ export interface RecordValue {
   readonly [field: string]: Value;
 }
 
-/** A compiled formula: values of the cells it names, by slot, and of the parameters of the function cell it is in. */
-export type Run = (inputs: readonly Value[], parameters: readonly Value[]) => Value;
+/**
+ * A compiled formula: the results of the cells it names, by slot, all of them known to have a value, and the values of
+ * the parameters of the function cell it is in.
+ */
+export type Run = (inputs: Inputs, parameters: readonly Value[]) => Value;
+export type Inputs = readonly { readonly value: Value }[];
 
 /** By how much a check holds (more than 0) or fails. */
 export interface Margin {
