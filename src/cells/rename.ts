@@ -109,7 +109,8 @@ function inFormula(text: string, { from, to }: Change): string {
   let done = 0;
   parser.parse(text).iterate({
     enter(node) {
-      if (node.name !== "Name" || text.slice(node.from, node.to) !== from) return;
+      // A word that a faulty formula has no place for is an error to the parser, and a name all the same.
+      if ((node.name !== "Name" && !node.type.isError) || text.slice(node.from, node.to) !== from) return;
       out += text.slice(done, node.from) + to;
       done = node.to;
     },
