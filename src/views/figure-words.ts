@@ -12,4 +12,4 @@ export function showsOf(cell: DrawingCell | ChartCell): string {
   return cell.sweep === undefined ? "" : words.tradeOffOf(cell.sweep);
 }
 
-const defaultTitles: Readonly<Record<string, string>> = { front: words.frontView, "trade-off": words.tradeOff };
+const defaultTitles: Readonly<Record<string, string>> = { front: words.frontView, trade_off: words.tradeOff };

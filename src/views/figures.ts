@@ -2,10 +2,11 @@
 import type { ChartCell, DrawingCell } from "../cells/index.ts";
 import type { Figure, FigureContext, FigureMaker } from "./figure.ts";
 import { frontViewFigure } from "./front-view-figure.ts";
+import { tradeOffFigure } from "./trade-off-figure.ts";
 import { words } from "./words.ts";
 
 const drawings: Readonly<Record<string, FigureMaker<DrawingCell>>> = { front: frontViewFigure };
-const charts: Readonly<Record<string, FigureMaker<ChartCell>>> = {};
+const charts: Readonly<Record<string, FigureMaker<ChartCell>>> = { trade_off: tradeOffFigure };
 
 /** The figure of a cell, by its view. */
 export function makeFigure(context: FigureContext): Figure | string {

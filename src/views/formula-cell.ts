@@ -1,14 +1,21 @@
 import { html, nothing, type TemplateResult } from "lit";
-import { type CheckCell, type DerivedCell, editCell, type GivenCell, readSignature } from "../cells/index.ts";
+import {
+  type CheckCell,
+  type DerivedCell,
+  editCell,
+  type GivenCell,
+  type Notebook,
+  readSignature,
+} from "../cells/index.ts";
 import { errorLine, noValue } from "./cell-view.ts";
 import { checkValue } from "./check-value.ts";
 import type { Caret, Fault, Leaving } from "./entering.ts";
 import { characterAt } from "./formula-entry.ts";
 import { formulaLine, markOf } from "./formula-line.ts";
+import { heldBack } from "./held-text.ts";
 import { formulaAt, positionOf, type Track, trackOf } from "./literal.ts";
 import { ReasonedCell } from "./reasoned-cell.ts";
 import { slider } from "./slider.ts";
-import { syntaxFault } from "./syntax-fault.ts";
 import { changeText, leadAndRest } from "./value-text.ts";
 import { words } from "./words.ts";
 
@@ -16,22 +23,22 @@ import { words } from "./words.ts";
 export class FormulaCell extends ReasonedCell<GivenCell | DerivedCell | CheckCell> {
   private formulaBefore = "";
   private caret: Caret = "all";
-  /** What is wrong with the text in the editor where it cannot be read; it is not in the notebook then. */
-  private unread: Fault | null = null;
+  /** What is wrong with the text in the editor; until that is mended, or the editor left, the notebook keeps what it had. */
+  private held: Fault | null = null;
   private dragged: { readonly track: Track; readonly position: number } | null = null;
 
   override renderCell(): TemplateResult {
-    const { result } = this;
+    const { result, cell } = this;
     const error = result && !result.ok ? result.error : undefined;
     return html`${this.renderMargin()}
-      <div class="body">
-        <div class="line">
-          ${this.renderFormula()}
-          <div class="value-place">${this.renderValue()} ${this.renderChange()}</div>
+      <div class="body line">
+        ${this.renderFormula()}
+        <div class="value-place">
+          ${cell.kind === "check" ? html`${this.renderValue()} ${this.renderVerdictChange()}` : html`${this.renderChange()} ${this.renderValue()}`}
         </div>
         ${this.renderSlider()}
         <div class="messages" aria-live=${this.entered === "formula" ? "polite" : "off"}>
-          ${this.unread ? errorLine({ code: "syntax", message: this.unread.message, root: "" }) : error ? errorLine(error) : nothing}
+          ${this.held ? errorLine({ code: "syntax", message: this.held.message, root: "" }) : error ? errorLine(error) : nothing}
         </div>
         ${this.renderReason()}
       </div>`;
@@ -39,7 +46,7 @@ export class FormulaCell extends ReasonedCell<GivenCell | DerivedCell | CheckCel
 
   private renderFormula(): TemplateResult {
     const { formula } = this.cell;
-    const fault = this.unread ?? this.fault;
+    const fault = this.held ?? this.fault;
     if (this.entered === "formula") {
       return html`<spanwise-formula-entry class="formula" .label=${words.formulaOf(this.bareName)} .text=${this.formulaBefore}
         .caret=${this.caret} .fault=${fault} .scope=${this.scope} .onText=${this.type} .onLeave=${this.leave}
@@ -55,7 +62,7 @@ export class FormulaCell extends ReasonedCell<GivenCell | DerivedCell | CheckCel
   private renderValue(): TemplateResult {
     const { result, cell } = this;
     const { parameters } = readSignature(cell.name);
-    const stale = this.unread !== null || (result === undefined && !parameters);
+    const stale = this.held !== null || (result === undefined && !parameters);
     return html`<output class="value${stale ? " stale" : ""}" aria-label=${words.valueOf(this.bareName)} aria-live="off"
       >${this.valueContent(parameters)}</output>`;
   }
@@ -71,18 +78,22 @@ export class FormulaCell extends ReasonedCell<GivenCell | DerivedCell | CheckCel
     return html`<span class="lead">${number}</span>${joint}<span class="rest">${unit}</span>`;
   }
 
+  /** Stands before the value, so that nothing moves down when it appears. */
   private renderChange(): TemplateResult | typeof nothing {
     const { result, cell } = this;
-    const before = this.desk.baseline.result(cell.id);
-    if (cell.kind === "check") {
-      if (!result?.ok || !before?.ok || result.value === before.value) return nothing;
-      return html`<p class="change">${before.value ? words.heldBefore : words.failedBefore}</p>`;
-    }
-    const change = changeText(result, before, cell);
+    if (cell.kind === "check") return nothing;
+    const change = changeText(result, this.desk.baseline.result(cell.id), cell);
     if (change === null) return nothing;
     const { unit } = result?.ok ? leadAndRest(result, cell) : { unit: "" };
     return html`<p class="change"><span aria-hidden="true">${change}${cell.kind === "given" ? ` ${words.onBaseline}` : ""}</span>
       <span class="unseen">${words.changed(`${change} ${unit}`.trim())}</span></p>`;
+  }
+
+  private renderVerdictChange(): TemplateResult | typeof nothing {
+    const { result } = this;
+    const before = this.desk.baseline.result(this.cell.id);
+    if (!result?.ok || !before?.ok || result.value === before.value) return nothing;
+    return html`<p class="change">${before.value ? words.heldBefore : words.failedBefore}</p>`;
   }
 
   private renderSlider(): TemplateResult | typeof nothing {
@@ -137,23 +148,27 @@ export class FormulaCell extends ReasonedCell<GivenCell | DerivedCell | CheckCel
     return caret;
   }
 
-  /** What can be read takes effect at once; what cannot waits in the editor. */
   private readonly type = (text: string): void => {
-    this.unread = syntaxFault(text);
-    if (this.unread === null) this.setFormula(text);
+    this.held = heldBack(this.desk, this.cell.id, text, this.edit(text));
+    if (this.held === null) this.setFormula(text);
     this.requestUpdate();
   };
 
   private readonly leave = (by: Leaving, text: string): void => {
     if (this.entered !== "formula") return;
     this.setFormula(by === "escape" ? this.formulaBefore : text);
-    this.unread = null;
+    this.held = null;
     this.rest(by === "away" ? null : ".formula-button");
   };
 
   private setFormula(formula: string): void {
-    this.desk.session.edit((notebook) => editCell(notebook, this.cell.id, { formula }));
+    this.desk.session.edit(this.edit(formula));
   }
+
+  private readonly edit =
+    (formula: string) =>
+    (notebook: Notebook): Notebook =>
+      editCell(notebook, this.cell.id, { formula });
 
   /** The knob may move more often than the screen is drawn; the notebook follows once a frame. */
   private slide(track: Track, position: number): void {

@@ -57,6 +57,7 @@ export function openFormulaEditor(root: ShadowRoot, options: FormulaEditorOption
           if (update.docChanged) onText(update.state.doc.toString());
         }),
         EditorView.domEventHandlers({
+          beforeinput: replaceByText,
           // Another window in front is no reason to end.
           blur: (_, of) => {
             if (document.hasFocus()) options.onLeave("away", textOf(of));
@@ -76,6 +77,36 @@ export function openFormulaEditor(root: ShadowRoot, options: FormulaEditorOption
     },
     close: () => view.destroy(),
   };
+}
+
+/**
+ * Text put over a selection. Left to itself the browser keeps the look of what it replaces by a style attribute, which
+ * the page's policy forbids.
+ */
+function replaceByText(event: InputEvent, view: EditorView): boolean {
+  const isText = event.inputType === "insertText" || event.inputType === "insertReplacementText";
+  if (!isText || event.isComposing || view.composing || event.data === null) return false;
+  const { from, to } = selectedIn(view);
+  if (from === to) return false;
+  event.preventDefault();
+  view.dispatch({
+    changes: { from, to, insert: event.data },
+    selection: { anchor: from + event.data.length },
+    userEvent: "input.type",
+    scrollIntoView: true,
+  });
+  return true;
+}
+
+/** What is selected on the page now: the editor hears of it a little later. */
+function selectedIn(view: EditorView): { from: number; to: number } {
+  const root = view.root as ShadowRoot & Partial<Pick<Document, "getSelection">>;
+  const selection = (root.getSelection ? root.getSelection() : document.getSelection()) ?? null;
+  const { main } = view.state.selection;
+  if (!selection?.anchorNode || !selection.focusNode || !view.contentDOM.contains(selection.anchorNode)) return main;
+  const anchor = view.posAtDOM(selection.anchorNode, selection.anchorOffset);
+  const head = view.posAtDOM(selection.focusNode, selection.focusOffset);
+  return { from: Math.min(anchor, head), to: Math.max(anchor, head) };
 }
 
 const textOf = (view: EditorView): string => view.state.doc.toString();

@@ -3,7 +3,7 @@ import type { CellError } from "../cells/index.ts";
 import { formulaPieces, type Piece } from "./formula-highlight.ts";
 import { words } from "./words.ts";
 
-/** A formula at rest: highlighted text, the faulty term marked. `kept` is a cache that its owner holds. */
+/** A formula at rest: highlighted text, the faulty term marked. */
 export function formulaLine(text: string, mark: readonly [number, number] | null, waits: boolean): TemplateResult {
   if (text.trim() === "") return html`<code class="formula"><span class="f-empty">${words.emptyFormula}</span></code>`;
   // One line: blanks within the element are kept as they stand in the formula.
@@ -15,8 +15,12 @@ function pieceTemplate({ text, look, marked }: Piece, waits: boolean) {
     const kind = waits ? "awaited" : "faulty";
     return html`<mark class="${kind}${text === "" ? " at-end" : ""}"><span class=${look || nothing}>${text || " "}</span></mark>`;
   }
-  return look === "" ? text : html`<span class=${look}>${text}</span>`;
+  return look === "" ? breakable(text) : html`<span class=${look}>${breakable(text)}</span>`;
 }
+
+/** A long path may go on in the next line after a dot or before a bracket. */
+const breakable = (text: string): unknown =>
+  text.split(/(?<=\.)|(?=\[)/).map((part, index) => (index === 0 ? part : html`<wbr />${part}`));
 
 /** Where an error marks the formula of its own cell; null where it marks something else, such as the name. */
 export function markOf(error: CellError | undefined, text: string): readonly [number, number] | null {

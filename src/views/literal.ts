@@ -14,12 +14,15 @@ export interface Track {
   readonly fraction: number | null;
 }
 
-/** The track of a given, or null where it has no range or its formula is more than a literal. */
-export function trackOf(step: Step | undefined): Track | null {
+/** The track of a given that can be dragged; null where it has no range or its formula is more than a literal. */
+export const trackOf = (step: Step | undefined): Track | null =>
+  step?.cell.kind === "given" && readLiteral(step.cell.formula) ? rangeTrackOf(step) : null;
+
+/** The track of a given with a range, whatever its formula; null for any other cell. */
+export function rangeTrackOf(step: Step | undefined): Track | null {
   if (!step?.range || step.cell.kind !== "given") return null;
-  const literal = readLiteral(step.cell.formula);
-  if (literal === null) return null;
-  const unit = step.cell.unit ?? literal.unit ?? "1";
+  const shown = step.shape?.kind === "number" ? step.shape.unit : "1";
+  const unit = step.cell.unit ?? readLiteral(step.cell.formula)?.unit ?? shown;
   const { factor, offset } = unitOf(unit);
   const [from, to] = [tidy((step.range.from - offset) / factor), tidy((step.range.to - offset) / factor)];
   const fraction = unit === "in" ? (step.cell.fraction ?? null) : null;
@@ -49,6 +52,21 @@ export const positionOf = ({ unit }: Track, value: number): number => {
   const { factor, offset } = unitOf(unit);
   return tidy((value - offset) / factor);
 };
+
+/** The value in SI of a position. */
+export const valueAt = ({ unit }: Track, position: number): number => {
+  const { factor, offset } = unitOf(unit);
+  return position * factor + offset;
+};
+
+/** Positions over the whole track, its ends included, on its steps, about `count` of them at most. */
+export function positionsOver(track: Track, count: number): number[] {
+  const { from, to, step } = track;
+  const each = step * Math.max(1, Math.ceil(Math.round((to - from) / step) / (count - 1)));
+  const positions: number[] = [];
+  for (let index = 0; from + index * each < to - each * 1e-6; index++) positions.push(tidy(from + index * each));
+  return [...positions, to];
+}
 
 function treeOf(formula: string): Tree | null {
   try {

@@ -1,9 +1,18 @@
 import { html, nothing, type TemplateResult } from "lit";
-import { type Column, insertRow, removeRow, setEntry, type TableCell, type Value } from "../cells/index.ts";
+import {
+  type Column,
+  insertRow,
+  type Notebook,
+  removeRow,
+  setEntry,
+  type TableCell,
+  type Value,
+} from "../cells/index.ts";
 import { errorLine } from "./cell-view.ts";
 import type { Caret, Fault, Leaving } from "./entering.ts";
 import { formatNumber } from "./format.ts";
 import { formulaLine } from "./formula-line.ts";
+import { heldBack } from "./held-text.ts";
 import { ReasonedCell } from "./reasoned-cell.ts";
 import { syntaxFault } from "./syntax-fault.ts";
 import { oneLine } from "./value-text.ts";
@@ -24,7 +33,7 @@ export class TableCellView extends ReasonedCell<TableCell> {
   private textBefore = "";
   private textAtFirst = "";
   private caret: Caret = "all";
-  private unread: Fault | null = null;
+  private held: Fault | null = null;
 
   override renderCell(): TemplateResult {
     const { result, cell } = this;
@@ -39,7 +48,7 @@ export class TableCellView extends ReasonedCell<TableCell> {
         </div>
         <output class="unseen" aria-label=${words.valueOf(this.bareName)} aria-live="off">${result?.ok ? oneLine(result) : words.noValue}</output>
         <div class="messages" aria-live=${this.entered === "entry" ? "polite" : "off"}>
-          ${this.unread ? errorLine({ code: "syntax", message: this.unread.message, root: "" }) : error ? errorLine(error) : nothing}
+          ${this.held ? errorLine({ code: "syntax", message: this.held.message, root: "" }) : error ? errorLine(error) : nothing}
         </div>
         ${this.renderReason()}
       </div>`;
@@ -68,7 +77,7 @@ export class TableCellView extends ReasonedCell<TableCell> {
     if (isHere && this.entered === "entry") {
       return html`<td class="${look} open"><spanwise-formula-entry
         .label=${words.entry(this.bareName, place.row + 1, column.name)} .text=${this.textAtFirst} .caret=${this.caret}
-        .fault=${this.unread ?? this.faultAt(place)} .scope=${column.text ? null : this.scopeOf(column)}
+        .fault=${this.held ?? this.faultAt(place)} .scope=${column.text ? null : this.scopeOf(column)}
         .onText=${this.type} .onLeave=${this.leave} .onStep=${this.step} .onTab=${this.tab}
       ></spanwise-formula-entry></td>`;
     }
@@ -142,7 +151,7 @@ export class TableCellView extends ReasonedCell<TableCell> {
     this.textBefore = this.textOf(place);
     this.textAtFirst = first ?? this.textBefore;
     this.caret = caret;
-    this.unread = null;
+    this.held = null;
     this.entered = "entry";
     if (first !== undefined) this.type(first);
   }
@@ -180,9 +189,10 @@ export class TableCellView extends ReasonedCell<TableCell> {
   }
 
   private readonly type = (text: string): void => {
-    const isText = this.cell.columns[this.place.column]?.text;
-    this.unread = isText ? null : entryFault(text);
-    if (this.unread === null) this.set(text);
+    const { row, column } = this.place;
+    const { name = "", text: isText } = this.cell.columns[column] ?? {};
+    this.held = isText ? null : heldBack(this.desk, this.cell.id, text, this.edit(text), { row, column: name });
+    if (this.held === null) this.set(text);
     this.requestUpdate();
   };
 
@@ -212,14 +222,18 @@ export class TableCellView extends ReasonedCell<TableCell> {
   private close(text: string): boolean {
     if (this.entered !== "entry") return false;
     this.set(text);
-    this.unread = null;
+    this.held = null;
     this.entered = null;
     return true;
   }
 
   private set(text: string): void {
+    this.desk.session.edit(this.edit(text));
+  }
+
+  private edit(text: string): (notebook: Notebook) => Notebook {
     const { row, column } = this.place;
-    this.desk.session.edit((notebook) => setEntry(notebook, this.cell.id, row, column, text));
+    return (notebook) => setEntry(notebook, this.cell.id, row, column, text);
   }
 
   private textOf({ row, column }: Place): string {
@@ -236,5 +250,5 @@ export class TableCellView extends ReasonedCell<TableCell> {
 
 const isNumber = (text: string): boolean => /^-?(\d+\.?\d*|\.\d+)$/.test(text);
 
-/** What is wrong with an entry by itself: nothing in it, or a formula that cannot be read. */
+/** What is wrong with an entry as a text. */
 const entryFault = (text: string): Fault | null => (isNumber(text) ? null : syntaxFault(text));

@@ -22,7 +22,7 @@ export const words = {
   unsaved: "changed since saved",
   neverSaved: "",
   colours: "colours",
-  colourChoices: { system: "as the system", light: "light", dark: "dark" },
+  colourChoices: { system: "◐ system", light: "☀ light", dark: "☾ dark" },
   checks: (held: number, all: number, unknown: number) =>
     all === 0
       ? ""
