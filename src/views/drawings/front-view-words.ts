@@ -1,6 +1,7 @@
-import { unitOf } from "../../library/units.ts";
+import { unitOf } from "../../library/index.ts";
 import { formatNumber, joinUnit } from "../format.ts";
 import type { HalfInFront, WingInFront } from "./wing-outline.ts";
+import { countInWords, listInWords } from "./words.ts";
 
 /** How lengths are told on a drawing. */
 export interface LengthFormat {
@@ -46,15 +47,6 @@ export const isMirrored = ({ right, left }: WingInFront): boolean =>
   right.cant.length === left.cant.length &&
   right.cant.every((cant, index) => near(cant, left.cant[index])) &&
   right.stations.y.every((y, index) => near(y, -(left.stations.y[index] ?? Number.NaN)));
-
-/** "no", "one", "two", … up to twelve, then figures. */
-export const countInWords = (count: number): string => countWords[count] ?? String(count);
-
-/** "3, 10 and 21". */
-export const listInWords = (items: readonly string[]): string =>
-  items.length < 2 ? items.join("") : `${items.slice(0, -1).join(", ")} and ${items.at(-1)}`;
-
-const countWords = "no one two three four five six seven eight nine ten eleven twelve".split(" ");
 
 const near = (a: number, b: number | undefined): boolean => b !== undefined && Math.abs(a - b) < 1e-9;
 

@@ -5,7 +5,7 @@
 import { angleMarks, heightMarks, spanMarks } from "./front-view-dimensions.ts";
 import { type FrontViewSheet, frontViewSheet } from "./front-view-sheet.ts";
 import { frontViewWords, isMirrored, type LengthFormat } from "./front-view-words.ts";
-import type { Line, Point } from "./geometry.ts";
+import type { Point } from "./geometry.ts";
 import { type Ground, type Label, type Placing, placeLabels } from "./labels.ts";
 import {
   checkOptions,
@@ -22,6 +22,7 @@ import {
   labelMarks,
   leaderStrokes,
   pathThrough,
+  ring,
   type Stroke,
   straight,
   strokeLines,
@@ -128,7 +129,7 @@ function contentOf(
   const labels: Label[] = [...heights, ...angles].flatMap((each) => each.labels);
   const ground = {
     sheet: sheet.room,
-    lines: [...strokeLines([...ghost, ...edges, ...strokes]), ...joints.flatMap(acrossJoint)],
+    lines: [...strokeLines([...ghost, ...edges, ...strokes]), ...joints.flatMap((joint) => ring(joint, jointRadius))],
     boxes: [span.box],
     measure,
   };
@@ -170,12 +171,6 @@ const faultsOf = ({ placed, leftOut }: Placing): number =>
   100 * leftOut.length + placed.filter(({ isOverLine }) => isOverLine).length;
 
 const jointRadius = 2.6;
-
-/** A joint's circle as labels keep clear of it. */
-const acrossJoint = ({ x, y }: Point): Line[] => [
-  { from: { x: x - jointRadius, y }, to: { x: x + jointRadius, y } },
-  { from: { x, y: y - jointRadius }, to: { x, y: y + jointRadius } },
-];
 
 const woodMark = ({ lower, upper }: PanelOutline, { place }: FrontViewSheet): Mark =>
   mark("path", { class: "wood", d: pathThrough([lower[0], lower[1], upper[1], upper[0]].map(place), "Z") });

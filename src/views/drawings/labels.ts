@@ -16,8 +16,14 @@ export interface Label extends TextStyle {
   readonly at: Point;
   /** The places to try, best first; all four unless said. */
   readonly places?: readonly Place[];
+  /** Further points to try, all without a leader, before the first gets one. */
+  readonly elsewhere?: readonly Point[];
+  /** False where it is rather left out than put far off with a leader. */
+  readonly leader?: false;
   /** Distance from the point, 6 px unless said. */
   readonly gap?: number;
+  /** Radius about the point within which lines belong to it, such as its own ring: a leader starts outside. */
+  readonly own?: number;
 }
 
 export interface PlacedLabel {
@@ -48,7 +54,7 @@ export function placeLabels(labels: readonly Label[], ground: Ground): Placing {
   const placed: PlacedLabel[] = [];
   const leftOut: Label[] = [];
   for (const label of labels) {
-    const found = nearby(label, ground, placed) ?? standOff(label, ground, placed);
+    const found = nearby(label, ground, placed) ?? (label.leader === false ? null : standOff(label, ground, placed));
     if (found) placed.push(found);
     else leftOut.push(label);
   }
@@ -66,11 +72,13 @@ const clearance = 3;
 const fourPlaces: readonly Place[] = ["above", "below", "right", "left"];
 
 function nearby(label: Label, ground: Ground, placed: readonly PlacedLabel[]): PlacedLabel | null {
-  const { at, gap = 6, places = fourPlaces } = label;
+  const { at, elsewhere = [], gap = 6, places = fourPlaces } = label;
   const size = sizeOf(label, ground.measure);
-  for (const place of places) {
-    const box = beside(at, place, gap, size, ground.sheet);
-    if (isFree(box, ground, placed)) return { label, box, leader: null, isOverLine: false };
+  for (const point of [at, ...elsewhere]) {
+    for (const place of places) {
+      const box = beside(point, place, gap, size, ground.sheet);
+      if (isFree(box, ground, placed)) return { label, box, leader: null, isOverLine: false };
+    }
   }
   return null;
 }
@@ -153,28 +161,28 @@ const searches = [
 ];
 
 function atDistance(label: Label, { width, height }: Size, distance: number, turn: number, sheet: Box) {
-  const { at, gap = 6 } = label;
+  const { at, gap = 6, own = 0 } = label;
   const direction = { x: Math.sin(turn), y: -Math.cos(turn) };
   const end = { x: at.x + distance * direction.x, y: at.y + distance * direction.y };
   // The leader ends at the side of the text that faces the point: its edge's middle above and below, its end beside.
   const steep = Math.abs(direction.y) > 0.6;
   const left = steep ? slide(end.x, width, sheet) : direction.x > 0 ? end.x + 2 : end.x - 2 - width;
   const top = steep ? (direction.y < 0 ? end.y - 2 - height : end.y + 2) : end.y - height / 2;
-  const start = Math.min(gap / 2, distance / 3);
+  const start = Math.max(own + 1, Math.min(gap / 2, distance / 3));
   const from = { x: at.x + start * direction.x, y: at.y + start * direction.y };
   return { label, box: { left, top, right: left + width, bottom: top + height }, leader: { from, to: end } };
 }
 
 /** A leader never runs through a label or another leader; whether it may cross a line of the drawing is told. */
 function isLeaderFree(
-  { label: { at }, leader, isOverLine }: { label: Label; leader: Line; isOverLine: boolean },
+  { label: { at, own = 0 }, leader, isOverLine }: { label: Label; leader: Line; isOverLine: boolean },
   { lines, boxes = [] }: Ground,
   placed: readonly PlacedLabel[],
 ): boolean {
   // From a hair beside the point on, so that it may start at a line but not leap over the next.
   const { to } = leader;
-  const way = Math.hypot(to.x - at.x, to.y - at.y);
-  const whole = { from: { x: at.x + (to.x - at.x) / way, y: at.y + (to.y - at.y) / way }, to };
+  const share = (own + 1) / Math.hypot(to.x - at.x, to.y - at.y);
+  const whole = { from: { x: at.x + (to.x - at.x) * share, y: at.y + (to.y - at.y) * share }, to };
   return (
     !placed.some(({ box, leader: other }) => crosses(leader, grow(box, clearance)) || (other && meet(leader, other))) &&
     !boxes.some((box) => crosses(leader, grow(box, clearance))) &&

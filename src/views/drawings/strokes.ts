@@ -29,6 +29,15 @@ export function arc(name: string, centre: Point, radius: number, from: number, t
   return { class: name, points };
 }
 
+/** The outline of a circle as labels keep clear of it: eight chords. */
+export const ring = (centre: Point, radius: number): Line[] => {
+  const corners = Array.from({ length: 9 }, (_, index) => ({
+    x: centre.x + radius * Math.cos((index * Math.PI) / 4),
+    y: centre.y + radius * Math.sin((index * Math.PI) / 4),
+  }));
+  return linesThrough(corners);
+};
+
 /** The slanting tick at the end of a dimension line. */
 export const tick = ({ x, y }: Point): Stroke => straight("tick", { x: x - 3, y: y + 3 }, { x: x + 3, y: y - 3 });
 

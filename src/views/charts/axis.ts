@@ -1,0 +1,87 @@
+import { precisionFixed, type ScaleLinear, scaleLinear } from "d3";
+import { unitOf } from "../../library/index.ts";
+import { formatNumber } from "../format.ts";
+
+/** One axis of a chart: from SI to px, with its ticks. */
+export interface Axis {
+  /** Where an SI value lies, px. */
+  readonly place: (value: number) => number;
+  readonly ticks: readonly Tick[];
+}
+
+export interface Tick {
+  readonly at: number;
+  readonly text: string;
+}
+
+export interface AxisOptions {
+  /** px of its beginning and its end. */
+  readonly range: readonly [number, number];
+  readonly unit: string;
+  /** About how many ticks; at least two are drawn. */
+  readonly count: number;
+  /** px that a tick's text needs along the axis, with some room; fewer ticks are drawn where they would run together. */
+  readonly room?: (text: string) => number;
+}
+
+/**
+ * The axis for some SI values, in round numbers of its unit. Values that are all the same stand in the middle; without
+ * any it runs from 0 to 1. `limits` are shown too where they lie near the values.
+ */
+export function axisFor(values: readonly number[], limits: readonly number[], options: AxisOptions): Axis {
+  const { factor, offset } = unitOf(options.unit || "1");
+  const shown = (value: number) => (value - offset) / factor;
+  const domain = withLimits(spread(values.map(shown)), limits.map(shown));
+  const scale = scaleLinear(domain, options.range).nice(Math.max(2, options.count));
+  const place = (value: number) => scale(shown(value));
+  let count = Math.max(2, options.count);
+  let ticks = ticksOf(scale, count);
+  while (count > 2 && areCrowded(ticks, options.room)) ticks = ticksOf(scale, --count);
+  return { place, ticks: areCrowded(ticks, options.room) ? ticks.slice(0, 1) : ticks };
+}
+
+/** The lines of the title of an axis: "tilt loss, %". */
+export const axisTitle = (label: string, unit: string): string => (unit ? `${label}, ${unit}` : label);
+
+/** From the least to the greatest value; of a single value, or of values that differ by rounding only, some way about. */
+function spread(values: readonly number[]): [number, number] {
+  if (values.length === 0) return [0, 1];
+  const least = Math.min(...values);
+  const most = Math.max(...values);
+  const size = Math.max(Math.abs(least), Math.abs(most));
+  if (most - least > 1e-9 * size) return [least, most];
+  const about = size === 0 ? 1 : 0.1 * size;
+  return [least - about, most + about];
+}
+
+/** A limit farther off than a third of the values' range would squeeze the curve: it is left outside. */
+function withLimits([least, most]: [number, number], limits: readonly number[]): [number, number] {
+  const room = (most - least) / 3;
+  const near = limits.filter((limit) => limit > least - room && limit < most + room);
+  return [Math.min(least, ...near), Math.max(most, ...near)];
+}
+
+function ticksOf(scale: ScaleLinear<number, number>, count: number): Tick[] {
+  const ticks = scale.ticks(count);
+  const values = ticks.length >= 2 ? ticks : scale.domain();
+  const step = Math.abs((values[1] ?? 1) - (values[0] ?? 0));
+  const largest = Math.max(...values.map(Math.abs));
+  const decimals = step > 1e-4 && largest < 1e7 ? precisionFixed(step) : null;
+  return values.map((value) => ({
+    at: scale(value),
+    text: decimals === null ? formatNumber(value, "1").number : fixed(value, decimals),
+  }));
+}
+
+function areCrowded(ticks: readonly Tick[], room: AxisOptions["room"]): boolean {
+  if (!room) return false;
+  return ticks.slice(1).some(({ at, text }, index) => {
+    const before = ticks[index];
+    return before !== undefined && Math.abs(at - before.at) < (room(text) + room(before.text)) / 2;
+  });
+}
+
+const fixed = (value: number, decimals: number): string => {
+  const text = Math.abs(value).toFixed(decimals);
+  return value < 0 && Number(text) !== 0 ? `−${text}` : text;
+};

@@ -1,0 +1,118 @@
+/** The labels within the panels of a trade-off chart, still to be placed. */
+import type { Line, Point } from "../drawings/geometry.ts";
+import type { Label, Place } from "../drawings/labels.ts";
+import type { Measure } from "../drawings/text-size.ts";
+import type { Limit } from "./allowed-area.ts";
+import type { TradeOffData } from "./trade-off-data.ts";
+import type { Panel, Spot, TradeOffSheet } from "./trade-off-sheet.ts";
+import { sweptText } from "./trade-off-words.ts";
+
+/** What stands in a panel, in px. */
+export interface PanelContent {
+  readonly spots: readonly Spot[];
+  /** Radius of the points. */
+  readonly radius: number;
+  /** The pieces of the curve. */
+  readonly curve: readonly Line[];
+  readonly limits: readonly Limit[];
+  readonly present: Point | null;
+  readonly baseline: Point | null;
+}
+
+export const presentRadius = 5.5;
+export const baselineRadius = 6.5;
+
+/** In the order of their choice: the present design, the curve, the baseline, the ends of the sweep, the checks. */
+export function panelLabels(
+  panel: Panel,
+  data: TradeOffData,
+  sheet: TradeOffSheet,
+  content: PanelContent,
+  measure: Measure,
+): Label[] {
+  return [
+    ...presentLabel(panel, data, content),
+    ...curveLabel(data.y[panel.index]?.name ?? "", content.curve),
+    ...baselineLabel(data, content),
+    ...endLabels(panel, data, content),
+    ...content.limits.flatMap((limit) => limitLabel(panel, sheet, limit, measure)),
+  ];
+}
+
+const plain = { size: 12, weight: 400, class: "note" } as const;
+const strong = { size: 13, weight: 600 } as const;
+
+/** With its name in the first panel only; the colour tells it in the others. */
+function presentLabel({ index }: Panel, data: TradeOffData, { present, curve }: PanelContent): Label[] {
+  if (!present || !data.present) return [];
+  const value = sweptText(data.present, data);
+  const text = index === 0 ? `${data.sweep.name} ${value}` : value;
+  const places = besideCurve(present, curve);
+  return [{ ...strong, class: "figure-moved", text, at: present, own: presentRadius, gap: presentRadius + 5, places }];
+}
+
+/** Beside the middle of one of its pieces, those three quarters along first. */
+function curveLabel(name: string, curve: readonly Line[]): Label[] {
+  const tries = [0.75, 0.6, 0.85, 0.45, 0.3, 0.15].flatMap((share) => curve[Math.floor(share * curve.length)] ?? []);
+  const [first, ...others] = tries.map(({ from, to }) => ({ x: (from.x + to.x) / 2, y: (from.y + to.y) / 2 }));
+  if (!first) return [];
+  const places = besideCurve(first, curve);
+  return [{ ...strong, class: "figure", text: name, at: first, elsewhere: others, places, gap: 8 }];
+}
+
+/** Left out where it marks the same place as the present design. */
+function baselineLabel({ baseline: design }: TradeOffData, { baseline, present, curve }: PanelContent): Label[] {
+  const moved = baseline && (!present || Math.hypot(baseline.x - present.x, baseline.y - present.y) > 3);
+  if (!moved || !design) return [];
+  const places = besideCurve(baseline, curve);
+  return [{ ...plain, text: design.name, at: baseline, own: baselineRadius, gap: baselineRadius + 4, places }];
+}
+
+/** The swept value at either end, unless the present design stands there. */
+function endLabels({ index }: Panel, data: TradeOffData, { spots, radius, curve, present }: PanelContent): Label[] {
+  const drawn = spots.filter(({ failed }) => !failed);
+  const ends = [...drawn.slice(0, 1), ...drawn.slice(1).slice(-1)];
+  return ends.flatMap((spot, end) => {
+    const value = sweptText(spot.point, data);
+    if (present && Math.hypot(present.x - spot.x, present.y - spot.y) < 4) return [];
+    const text = index === 0 && end === 0 && !present ? `${data.sweep.name} ${value}` : value;
+    const places = besideCurve(spot, curve);
+    return [{ ...plain, text, at: { x: spot.x, y: spot.y }, own: radius, gap: radius + 5, places }];
+  });
+}
+
+/** At its limit, on the side that is allowed; of checks on x in the first panel only. */
+function limitLabel(
+  { index, top, bottom }: Panel,
+  sheet: TradeOffSheet,
+  { allowed, edge, at }: Limit,
+  measure: Measure,
+): Label[] {
+  const isUpright = edge === "left" || edge === "right";
+  if (isUpright && index > 0) return [];
+  const text = `✓ ${allowed.label}`;
+  const half = measure(text, plain) / 2 + 8;
+  const along = isUpright ? [bottom - 14, top + 14, (top + bottom) / 2] : [sheet.right - half, sheet.left + half];
+  const [first, ...elsewhere] = along.map((way) => (isUpright ? { x: at, y: way } : { x: way, y: at }));
+  if (!first) return [];
+  const places = [({ left: "right", right: "left", top: "below", bottom: "above" } as const)[edge]];
+  return [{ ...plain, class: "figure-holds", text, at: first, elsewhere, places, gap: 6, leader: false }];
+}
+
+/** Square to the curve on either side first, then the four places. */
+function besideCurve(at: Point, curve: readonly Line[]): Place[] {
+  let nearest: Line | null = null;
+  let least = Number.POSITIVE_INFINITY;
+  for (const piece of curve) {
+    const away = Math.hypot((piece.from.x + piece.to.x) / 2 - at.x, (piece.from.y + piece.to.y) / 2 - at.y);
+    if (away < least) [nearest, least] = [piece, away];
+  }
+  const fourPlaces: Place[] = ["above", "below", "right", "left"];
+  if (!nearest) return fourPlaces;
+  const { from, to } = nearest;
+  const length = Math.hypot(to.x - from.x, to.y - from.y);
+  if (length === 0) return fourPlaces;
+  const normal = { x: (to.y - from.y) / length, y: -(to.x - from.x) / length };
+  const up = normal.y <= 0 ? normal : { x: -normal.x, y: -normal.y };
+  return [up, { x: -up.x, y: -up.y }, ...fourPlaces];
+}

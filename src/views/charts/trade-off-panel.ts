@@ -1,0 +1,135 @@
+/** One panel of a trade-off chart: what checks allow, the grid, the curve, its points, the designs and their labels. */
+import { line } from "d3";
+import { type Box, type Line, linesThrough, type Point } from "../drawings/geometry.ts";
+import { type PlacedLabel, placeLabels } from "../drawings/labels.ts";
+import { type Mark, mark, round } from "../drawings/sketch.ts";
+import { ring, type Stroke, straight, strokeLines } from "../drawings/strokes.ts";
+import type { Measure } from "../drawings/text-size.ts";
+import { allowedArea, type Limit } from "./allowed-area.ts";
+import { gridStrokes } from "./trade-off-axes.ts";
+import type { SweepPoint, TradeOffData } from "./trade-off-data.ts";
+import { baselineRadius, panelLabels, presentRadius } from "./trade-off-labels.ts";
+import { type Panel, type Spot, spotsIn, type TradeOffSheet } from "./trade-off-sheet.ts";
+
+/** The parts of a panel, layer by layer. */
+export interface PanelParts {
+  readonly areas: readonly Mark[];
+  readonly grid: readonly Stroke[];
+  readonly limits: readonly Stroke[];
+  readonly curve: Mark;
+  readonly spots: readonly Spot[];
+  /** Radius of its points. */
+  readonly radius: number;
+  readonly designs: readonly Mark[];
+  readonly labels: readonly PlacedLabel[];
+}
+
+export function panelParts(panel: Panel, data: TradeOffData, sheet: TradeOffSheet, measure: Measure): PanelParts {
+  const spots = spotsIn(panel, data, sheet);
+  const radius = pointRadius(spots);
+  const area = allowedArea(panel, data, sheet);
+  const limits = area.limits.map((limit) => limitStroke(limit, panel, sheet));
+  const present = placeOf(data.present, panel, sheet);
+  const baseline = placeOf(data.baseline ?? null, panel, sheet);
+  const curve = curvePieces(spots);
+  const lines: Line[] = [
+    ...strokeLines(limits),
+    ...curve,
+    ...spots.flatMap((spot) => ring(spot, spot.failed ? crossReach(radius) + 1 : radius)),
+    ...(present ? ring(present, presentRadius) : []),
+    ...(baseline ? ring(baseline, baselineRadius) : []),
+  ];
+  const room = { left: sheet.left + 3, top: panel.top - 4, right: sheet.width - 4, bottom: panel.bottom - 2 };
+  const content = { spots, radius, curve, limits: area.limits, present, baseline };
+  const wanted = panelLabels(panel, data, sheet, content, measure);
+  const { placed: labels } = placeLabels(wanted, { sheet: room, lines, measure });
+  const boxes = labels.map(({ box }) => box);
+  return {
+    areas: area.box ? [areaMark(area.box)] : [],
+    grid: gridStrokes(panel, sheet, boxes),
+    limits,
+    curve: mark("path", { class: "curve", d: curvePath(spots) }),
+    spots,
+    radius,
+    designs: [
+      ...(baseline ? [circle("baseline", baseline, baselineRadius)] : []),
+      ...(present ? [circle("present", present, presentRadius)] : []),
+    ],
+    labels,
+  };
+}
+
+/** What is seen of a point of the sweep: a circle on the curve, or a hollow cross where it has no value. */
+export const pointMark = (spot: Spot, radius: number): Mark =>
+  spot.failed
+    ? mark("path", { class: "failed", d: crossPath(spot, crossReach(radius)) })
+    : circle("point", spot, radius);
+
+/** Points are smaller where they lie closer. */
+function pointRadius(spots: readonly Spot[]): number {
+  const gaps = curvePieces(spots).map(({ from, to }) => Math.hypot(to.x - from.x, to.y - from.y));
+  const close = gaps.toSorted((a, b) => a - b)[Math.floor(gaps.length / 3)] ?? 20;
+  return round(Math.max(1.8, Math.min(3.6, 0.24 * close)));
+}
+
+/** Half the size of a cross: smaller where points lie closer, like their circles. */
+const crossReach = (radius: number): number => Math.max(3, 1.4 * radius);
+
+/** The pieces of the curve between neighbouring points that both have a value. */
+const curvePieces = (spots: readonly Spot[]): Line[] =>
+  linesThrough(spots).filter((_, index) => !spots[index]?.failed && !spots[index + 1]?.failed);
+
+const curvePath = (spots: readonly Spot[]): string =>
+  line<Spot>(
+    ({ x }) => x,
+    ({ y }) => y,
+  )
+    .defined(({ failed }) => !failed)
+    .digits(2)(spots) ?? "";
+
+function placeOf(point: SweepPoint | null, { index, axis }: Panel, { x }: TradeOffSheet): Point | null {
+  const up = point?.y[index] ?? Number.NaN;
+  const along = point?.x ?? Number.NaN;
+  return Number.isFinite(up) && Number.isFinite(along) ? { x: x.place(along), y: axis.place(up) } : null;
+}
+
+const circle = (name: string, { x, y }: Point, r: number): Mark =>
+  mark("circle", { class: name, cx: round(x), cy: round(y), r });
+
+const areaMark = ({ left, top, right, bottom }: Box): Mark =>
+  mark("rect", {
+    class: "area",
+    x: round(left),
+    y: round(top),
+    width: round(right - left),
+    height: round(bottom - top),
+  });
+
+const limitStroke = ({ edge, at }: Limit, { top, bottom }: Panel, { left, right }: TradeOffSheet): Stroke =>
+  edge === "left" || edge === "right"
+    ? straight("limit", { x: at, y: top }, { x: at, y: bottom })
+    : straight("limit", { x: left, y: at }, { x: right, y: at });
+
+/** The outline of a cross that stands on its points. */
+function crossPath({ x, y }: Point, reach: number): string {
+  const arm = 0.32 * reach;
+  const corners = [
+    [0, arm],
+    [reach - arm, reach],
+    [reach, reach - arm],
+    [arm, 0],
+  ] as const;
+  // A quarter of the outline, turned four times.
+  const turned = [0, 1, 2, 3].flatMap((quarter) =>
+    corners.map(([dx, dy]) => {
+      const turn = [
+        [dx, dy],
+        [dy, -dx],
+        [-dx, -dy],
+        [-dy, dx],
+      ][quarter] as [number, number];
+      return `${round(x + turn[0])},${round(y + turn[1])}`;
+    }),
+  );
+  return `M${turned.join("L")}Z`;
+}

@@ -1,0 +1,101 @@
+/** What a trade-off chart says in words: names of its points, title and description. */
+import { listInWords } from "../drawings/words.ts";
+import { formatNumber, joinUnit } from "../format.ts";
+import { type Allowed, endsIn, pointIn, type Quantity, type SweepPoint, type TradeOffData } from "./trade-off-data.ts";
+
+/** A value with its unit, to three figures: "11.6 deg". */
+export const told = (value: number, unit: string): string => joinUnit(formatNumber(value, unit, { figures: 3 }));
+
+/** The swept value of a point, to four figures: "12.25 deg". */
+export const sweptText = ({ value }: Pick<SweepPoint, "value">, { sweep }: TradeOffData): string =>
+  joinUnit(formatNumber(value, sweep.unit));
+
+/** The name of a point in a panel: "tip_break 12 deg: eda 10.2 deg, loss 3.1%". */
+export function pointName(point: SweepPoint, panel: number, data: TradeOffData): string {
+  const begin = `${data.sweep.name} ${sweptText(point, data)}`;
+  const place = pointIn(point, panel);
+  const quantity = data.y[panel];
+  if (!place || !quantity) return `${begin}: no value, ${reasonOf(point)}`;
+  return `${begin}: ${quantity.name} ${told(place.y, quantity.unit)}, ${data.x.name} ${told(place.x, data.x.unit)}`;
+}
+
+export const tradeOffTitle = ({ x, y, sweep }: TradeOffData): string =>
+  `${listInWords(y.map(({ name }) => name))} against ${x.name} as ${sweep.name} changes`;
+
+/** The trends, the present design, the baseline, what the checks allow, and the points without a value. */
+export function tradeOffWords(data: TradeOffData): string {
+  const { sweep, points, present, baseline, allowed = [] } = data;
+  const all = [data.x, ...data.y];
+  const values = (quantity: number) => points.map((point) => amount(point, quantity));
+  const [first, last] = endsIn(points, 0);
+  const trends = all.map(({ name, unit }, index) => `${name} ${trend(values(index), unit)}`);
+  const from = first && last ? `From ${sweptText(first, data)} to ${sweptText(last, data)} of ${sweep.name} ` : "";
+  const where = (point: SweepPoint) =>
+    `${sweep.name} ${sweptText(point, data)}: ${all.map((quantity, index) => valueText(point, quantity, index)).join(", ")}.`;
+  return [
+    `${from}${listInWords(trends)}.`,
+    ...(present ? [`The present design, ${where(present)}`] : []),
+    ...(baseline ? [`For comparison ${baseline.name}, ${where(baseline)}`] : []),
+    ...allowed.map((each) => `${each.label} holds ${allowedText(each, all)}.`),
+    ...failures(data).map(({ text, reason }) => `No value for ${sweep.name} ${text}: ${reason}.`),
+  ].join(" ");
+}
+
+/** True where every point that has values has the same, so that there is nothing to trade. */
+export function isConstant({ points, x, y }: TradeOffData): boolean {
+  const drawn = points.filter((point) => y.some((_, panel) => pointIn(point, panel)));
+  const said = [x, ...y].map(({ unit }, index) => new Set(drawn.map((point) => told(amount(point, index), unit))));
+  return drawn.length > 1 && said.every(({ size }) => size === 1);
+}
+
+/** The swept values that came to nothing, those with one reason together. */
+export function failures(
+  data: TradeOffData,
+): readonly { readonly text: string; readonly reason: string; readonly count: number }[] {
+  const byReason = new Map<string, SweepPoint[]>();
+  for (const point of data.points) {
+    if (data.y.every((_, panel) => pointIn(point, panel))) continue;
+    byReason.set(reasonOf(point), [...(byReason.get(reasonOf(point)) ?? []), point]);
+  }
+  return [...byReason].map(([reason, points]) => ({
+    reason,
+    count: points.length,
+    text: listInWords(points.map((point) => sweptText(point, data))),
+  }));
+}
+
+const reasonOf = ({ reason }: SweepPoint): string => (reason ?? "it cannot be computed").replace(/\.$/, "");
+
+/** The value of a point for a quantity: the one along x is the first. */
+const amount = ({ x, y }: SweepPoint, quantity: number): number => (quantity === 0 ? x : y[quantity - 1]) ?? Number.NaN;
+
+function valueText(point: SweepPoint, { name, unit }: Quantity, index: number): string {
+  const value = amount(point, index);
+  return `${name} ${Number.isFinite(value) ? told(value, unit) : "without a value"}`;
+}
+
+/** "rises from 3.2% to 8%", "stays at 4 deg", or by way of its highest or lowest. */
+function trend(all: readonly number[], unit: string): string {
+  const values = all.filter(Number.isFinite);
+  const [first = Number.NaN] = values;
+  const last = values.at(-1) ?? Number.NaN;
+  if (values.length === 0) return "has no value anywhere";
+  const least = Math.min(...values);
+  const most = Math.max(...values);
+  const ends = `from ${told(first, unit)} to ${told(last, unit)}`;
+  if (told(least, unit) === told(most, unit)) return `stays at ${told(first, unit)}`;
+  if (least === first && most === last) return `rises ${ends}`;
+  if (most === first && least === last) return `falls ${ends}`;
+  const turn = [most, least].filter((value) => value !== first && value !== last);
+  const names = turn.map((value) => `${value === most ? "highest" : "lowest"} ${told(value, unit)}`);
+  return `goes ${ends}, ${names.join(", ")}`;
+}
+
+function allowedText({ quantity, min, max }: Allowed, all: readonly Quantity[]): string {
+  const unit = all.find(({ name }) => name === quantity)?.unit ?? "";
+  if (min !== undefined && max !== undefined)
+    return `where ${quantity} is between ${told(min, unit)} and ${told(max, unit)}`;
+  return min !== undefined
+    ? `where ${quantity} is above ${told(min, unit)}`
+    : `where ${quantity} is below ${told(max ?? Number.NaN, unit)}`;
+}
