@@ -27,6 +27,8 @@ import { tiltLoss } from "./dihedral/tilt-loss.ts";
 import { balance } from "./mass/balance.ts";
 import { ballast } from "./mass/ballast.ts";
 import { curvedWing } from "./shape/curved-wing.ts";
+import { fin } from "./shape/fin.ts";
+import { tailplane } from "./shape/tailplane.ts";
 import { wing } from "./shape/wing.ts";
 import { type FunctionTable, functionTable } from "./spec.ts";
 import { finVolume } from "./stability/fin-volume.ts";
@@ -35,8 +37,10 @@ import { tailVolume } from "./stability/tail-volume.ts";
 
 export type { Balance } from "./mass/balance-record.ts";
 export { isDimensionless, siUnit } from "./quantity.ts";
+export type { Fin } from "./shape/fin-record.ts";
 export type { Half, Stations } from "./shape/half-record.ts";
 export type { Panels } from "./shape/panel-columns.ts";
+export type { Tailplane } from "./shape/tailplane-record.ts";
 export type { Wing } from "./shape/wing-record.ts";
 export type * from "./spec.ts";
 export { isUnitFault, nearest, parseUnit, unitOf, units } from "./units.ts";
@@ -45,6 +49,8 @@ export { isUnitFault, nearest, parseUnit, unitOf, units } from "./units.ts";
 export const functions: FunctionTable = functionTable([
   wing,
   curvedWing,
+  tailplane,
+  fin,
   equivalentDihedral,
   exactEquivalentDihedral,
   tiltLoss,
