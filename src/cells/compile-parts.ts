@@ -10,9 +10,12 @@ import { describe, listShape, textShape } from "./shapes.ts";
 import type { Step } from "./step.ts";
 import { cellError, waiting } from "./step-run.ts";
 import type { Scope, TypedTree } from "./typed-tree.ts";
-import type { Ok, Result } from "./value.ts";
+import type { Failed, Ok, Result } from "./value.ts";
 
 type PartRun = (inputs: readonly Result[]) => Result;
+
+/** What a cell of several formulas adds to its step. */
+type Parts = Pick<Step, "run" | "hasFault">;
 
 /**
  * A run that computes each part for itself. Its value is empty: what counts is in `parts`; where one failed, the first
@@ -24,14 +27,15 @@ export function compileParts(
   scope: Scope,
   compilation: Compilation,
   accept: (tree: TypedTree, text: string) => void = () => undefined,
-): (inputs: readonly Result[]) => Result {
+): Parts {
   const runs = parts.map((part) => compilePart(part, root, scope, compilation, accept));
-  return (inputs) => {
-    const results = runs.map((run) => run(inputs));
+  const run: PartRun = (inputs) => {
+    const results = runs.map((each) => (typeof each === "function" ? each(inputs) : each));
     const failed = results.find((result) => !result.ok);
     if (failed && !failed.ok) return { ok: false, error: failed.error, parts: results };
     return { ok: true, value: [], shape: listShape(textShape), parts: results };
   };
+  return { run, hasFault: runs.some((each) => typeof each !== "function") };
 }
 
 /** Refuses what a chart cannot draw: a sweep of anything but a given with a range, axes that are no numbers. */
@@ -41,28 +45,29 @@ export function compileChart(
   scope: Scope,
   compilation: Compilation,
   byName: (name: string) => Step | undefined,
-): (inputs: readonly Result[]) => Result {
-  const run = compileParts(parts, cell.id, scope, compilation, (tree, text) => {
+): Parts {
+  const compiled = compileParts(parts, cell.id, scope, compilation, (tree, text) => {
     if (tree.shape.kind === "number") return;
     throw new FormulaError("wrong_shape", messages.chartNumber(text, describe(tree.shape)), tree.at);
   });
-  if (cell.sweep === undefined) return run;
+  if (cell.sweep === undefined) return compiled;
   const given = byName(cell.sweep);
-  if (!given && isName(cell.sweep)) return run;
+  if (!given && isName(cell.sweep)) return compiled;
   if (given?.cell.kind !== "given") throw new FormulaError("wrong_shape", messages.sweepNeedsGiven(cell.sweep), [0, 0]);
   if (!given.error && !given.range) {
     throw new FormulaError("wrong_argument", messages.sweepNeedsRange(cell.sweep), [0, 0]);
   }
-  return run;
+  return compiled;
 }
 
+/** The run of one part, or its fault. */
 function compilePart(
   part: Part,
   root: string,
   scope: Scope,
   compilation: Compilation,
   accept: (tree: TypedTree, text: string) => void,
-): PartRun {
+): PartRun | Failed {
   try {
     if (part.tree instanceof FormulaError) throw part.tree;
     const tree = check(part.tree, part.text, scope);
@@ -70,8 +75,7 @@ function compilePart(
     return partRun(tree, root, compilation);
   } catch (error) {
     if (!(error instanceof FormulaError)) throw error;
-    const failed: Result = { ok: false, error: cellError(error, root) };
-    return () => failed;
+    return { ok: false, error: cellError(error, root) };
   }
 }
 

@@ -7,7 +7,7 @@ import { checkWithUnit } from "./declared-unit.ts";
 import { FormulaError } from "./errors.ts";
 import { check } from "./formula-check.ts";
 import { type Compilation, compilationOf, compileTree } from "./formula-compile.ts";
-import { compileMargin } from "./formula-margin.ts";
+import { compileMargin, fitting } from "./formula-margin.ts";
 import { nodes, type Tree } from "./formula-tree.ts";
 import { functionCell } from "./function-cell.ts";
 import { rangeOf, refuseNames } from "./given.ts";
@@ -17,6 +17,7 @@ import { booleanShape, describe } from "./shapes.ts";
 import type { Face, Step } from "./step.ts";
 import { type Computation, cellError, type Mentions, runnerOf } from "./step-run.ts";
 import type { Named, Scope, TypedTree } from "./typed-tree.ts";
+import type { Inputs } from "./value.ts";
 
 /** What a cell can see of the others while it is compiled. */
 export interface Surroundings {
@@ -39,7 +40,7 @@ export function compileStep(reading: Reading, around: Surroundings, needed: read
 /** The step of a cell that fails before anything is computed. */
 export function failedStep(reading: Reading, fault: FormulaError): Step {
   const error = cellError(fault, rootOf(reading));
-  return { ...blank(reading), error, run: () => ({ ok: false, error }) };
+  return { ...blank(reading), error, hasFault: true, run: () => ({ ok: false, error }) };
 }
 
 function stepOf(reading: Reading, around: Surroundings, needed: readonly Step[]): Step {
@@ -49,12 +50,13 @@ function stepOf(reading: Reading, around: Surroundings, needed: readonly Step[])
   const compilation = compilationOf(names);
   const scope: Scope = {
     functions: around.functions,
-    names: around.names,
+    names: () => [...around.names()].filter((name) => name !== reading.signature?.name),
     lookup: (name) => namedOf(around.byName(name)),
+    calls: { count: 0 },
   };
   const root = rootOf(reading);
   const mentions = mentionsOf(parts, names, cell.kind === "table" ? cell.columns.map(({ name }) => name) : []);
-  const runner: Runner = (computation) => runnerOf(root, mentions, compilation.calls, computation);
+  const runner: Runner = (computation) => runnerOf(root, mentions, computation);
   switch (cell.kind) {
     case "given":
     case "derived":
@@ -79,10 +81,10 @@ function stepOf(reading: Reading, around: Surroundings, needed: readonly Step[])
       return { ...frame, ...plainStep(check(tree, text, scope), compilation, runner) };
     }
     case "chart":
-      return { ...frame, run: compileChart(cell, parts, scope, compilation, around.byName) };
+      return { ...frame, ...compileChart(cell, parts, scope, compilation, around.byName) };
     case "question":
     case "note":
-      return { ...frame, run: compileParts(parts, cell.id, scope, compilation) };
+      return { ...frame, ...compileParts(parts, cell.id, scope, compilation) };
     case "decision":
       throw new Error("got a decision, expected a cell that computes");
   }
@@ -117,7 +119,8 @@ function checkStep(tree: TypedTree, compilation: Compilation, runner: Runner): P
     throw new FormulaError("wrong_shape", messages.checkNeedsBoolean(describe(tree.shape)), tree.at);
   }
   const { shape } = tree;
-  const [run, margin] = [compileTree(tree, compilation), compileMargin(tree, compilation)];
+  const [run, marginOf] = [compileTree(tree, compilation), compileMargin(tree, compilation)];
+  const margin = (inputs: Inputs, holds: boolean) => fitting(marginOf(inputs), holds);
   return { tree, shape, run: runner({ run, shape, margin }) };
 }
 
@@ -174,6 +177,7 @@ const blank = (reading: Reading): Step => ({
   inputs: [],
   shape: null,
   error: null,
+  hasFault: false,
   tree: null,
   needs: [],
   definition: null,

@@ -59,7 +59,7 @@ function unitOfColumn(column: Column, before: readonly Column[]): UnitExpression
   if (before.some(({ name }) => name === column.name)) {
     throw new FormulaError("duplicate_name", messages.duplicateColumn(column.name), [0, 0]);
   }
-  return column.text ? null : declaredUnit(column.unit ?? "1", 0);
+  return column.text ? null : inColumn(column.name, () => declaredUnit(column.unit ?? "1", 0));
 }
 
 function compileEntry(
@@ -92,6 +92,15 @@ function isPlain(tree: Tree): boolean {
     if (node.type === "name" || node.type === "call" || (node.type === "number" && node.unit !== null)) return false;
   }
   return true;
+}
+
+function inColumn<T>(column: string, run: () => T): T {
+  try {
+    return run();
+  } catch (error) {
+    if (!(error instanceof FormulaError)) throw error;
+    throw new FormulaError(error.code, messages.inColumn(column, error.message), error.at);
+  }
 }
 
 function inPlace<T>(row: number, column: string, run: () => T): T {

@@ -113,7 +113,7 @@ function duplicateFault({ signature }: Reading, twice: ReadonlySet<string>): For
 
 /** True where a step compiled before still stands: same cell, same needs, each of the shape it had. */
 function isCurrent(before: Step, reading: Reading, needed: readonly Step[]): boolean {
-  if (before.error || before.cell !== reading.cell || before.needs.length !== needed.length) return false;
+  if (before.hasFault || before.cell !== reading.cell || before.needs.length !== needed.length) return false;
   return needed.every((now, index) => {
     const then = before.needs[index];
     return then !== undefined && sameFace(then, now);

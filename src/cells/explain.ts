@@ -73,7 +73,6 @@ function valuesOf(step: Step, program: Program, results: (id: string) => Result 
   const compilation = compilationOf(names);
   return (part) => {
     if (!inputs.every((input): input is Ok => input?.ok === true)) return null;
-    compilation.calls.count = 0;
     try {
       return compileTree(part, compilation)(inputs, []);
     } catch (error) {

@@ -4,11 +4,12 @@ import type { AnyFunctionSpec, RecordShape, Shape } from "../library/spec.ts";
 import { nearest, unitOf } from "../library/units.ts";
 import { FormulaError } from "./errors.ts";
 import { listOf } from "./formula-check-list.ts";
+import { limits } from "./formula-parse.ts";
 import { remedyFor } from "./formula-remedy.ts";
 import type { Argument, CallTree, Range, Tree } from "./formula-tree.ts";
 import { messages } from "./messages.ts";
 import { describe, fieldOf, listShape, numberShape, sameShape } from "./shapes.ts";
-import type { FunctionCell, Scope, TypedTree } from "./typed-tree.ts";
+import type { CheckedBody, FunctionCell, Scope, TypedTree } from "./typed-tree.ts";
 
 type Check = (tree: Tree, text: string, scope: Scope, scale?: boolean) => TypedTree;
 
@@ -147,6 +148,7 @@ class Call {
       const found = fieldOf(got, column);
       if (found) this.fit(found, shape, `column ${column} of ${name}`, argument);
       else if (!shape.optional) {
+        if (got.type !== null) throw this.misfit("wrong_shape", name, wanted, got, argument, null);
         const summary = (shape.kind === "list" ? shape.of.summary : shape.summary) ?? "";
         throw new FormulaError("wrong_argument", messages.missingColumn(name, column, summary), argument.at);
       }
@@ -181,15 +183,19 @@ function checkFunctionCell(cell: FunctionCell, tree: CallTree, text: string, sco
     const parameter = cell.parameters[index] ?? "";
     throw new FormulaError("wrong_argument", messages.missingArgument(tree.name, parameter, ""), tree.at);
   });
-  const body = bodyOf(cell, given, tree);
+  const { body, calls } = bodyOf(cell, given, tree);
+  scope.calls.count += calls;
+  if (scope.calls.count > limits.calls)
+    throw new FormulaError("too_large", messages.tooManyCalls(limits.calls), tree.at);
   return { type: "apply", name: tree.name, arguments: given, body, shape: body.shape, at: tree.at };
 }
 
-function bodyOf(cell: FunctionCell, given: readonly TypedTree[], tree: CallTree): TypedTree {
+function bodyOf(cell: FunctionCell, given: readonly TypedTree[], tree: CallTree): CheckedBody {
   try {
     return cell.check(given.map((argument) => argument.shape));
   } catch (error) {
     if (!(error instanceof FormulaError)) throw error;
+    if (error.code === "too_large") throw new FormulaError(error.code, error.message, tree.at);
     throw new FormulaError(error.code, messages.within(tree.name, error.message), tree.at, error.root);
   }
 }

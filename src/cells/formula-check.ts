@@ -107,8 +107,13 @@ function checkName(name: string, at: Range, scope: Scope): TypedTree {
   if (named && "waitsFor" in named) {
     throw new FormulaError("waits", messages.waits(named.waitsFor), at, named.waitsFor);
   }
-  if (named) throw new FormulaError("wrong_shape", messages.hasNoValue(name), at);
-  if (scope.functions.has(name)) throw new FormulaError("unknown_name", messages.functionWithoutCall(name), at);
+  if (named) {
+    throw new FormulaError("wrong_shape", messages.functionWithoutCall(name, named.definition.parameters), at);
+  }
+  const parameters = scope.functions.get(name)?.parameters;
+  if (parameters) {
+    throw new FormulaError("wrong_shape", messages.functionWithoutCall(name, Object.keys(parameters)), at);
+  }
   if (units.has(name)) throw new FormulaError("unknown_name", messages.unitAlone(name), at);
   const others = [...constants.keys(), "true", "false"];
   const near = nearest(name, [...(scope.parameters?.keys() ?? []), ...scope.names(), ...others]);

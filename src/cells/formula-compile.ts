@@ -8,10 +8,10 @@ import type { Inputs, RecordValue, Run, Value } from "./value.ts";
 
 type NumberRun = (inputs: Inputs, parameters: readonly Value[]) => number;
 
-/** What the closures of one cell share: the slot of each name, and how many function cells it has called so far. */
+/** What the closures of one cell share. */
 export interface Compilation {
+  /** Where in the inputs each name stands. */
   readonly slots: ReadonlyMap<string, number>;
-  readonly calls: { count: number };
   /** Bodies of function cells compiled so far: the same body, called twice, is compiled once. */
   readonly bodies: Map<TypedTree, Run>;
 }
@@ -19,12 +19,8 @@ export interface Compilation {
 /** A new compilation; slots count the names in the order given. */
 export const compilationOf = (names: readonly string[]): Compilation => ({
   slots: new Map(names.map((name, index) => [name, index])),
-  calls: { count: 0 },
   bodies: new Map(),
 });
-
-/** Calls of function cells that one cell may make; function cells that call each other twice would double for ever. */
-export const callLimit = 100_000;
 
 export function compileTree(tree: TypedTree, compilation: Compilation): Run {
   const inner = (part: TypedTree): Run => compileTree(part, compilation);
@@ -89,7 +85,7 @@ export function compileTree(tree: TypedTree, compilation: Compilation): Run {
         tree.arguments.map((argument) => argument && inner(argument)),
       );
     case "apply":
-      return apply(tree.arguments.map(inner), bodyOf(tree.body, compilation), compilation, tree.at, tree.name);
+      return apply(tree.arguments.map(inner), bodyOf(tree.body, compilation), tree.at, tree.name);
   }
 }
 
@@ -182,16 +178,13 @@ function bodyOf(tree: TypedTree, compilation: Compilation): Run {
   return body;
 }
 
-function apply(given: readonly Run[], body: Run, compilation: Compilation, at: Range, name: string): Run {
+function apply(given: readonly Run[], body: Run, at: Range, name: string): Run {
   return (inputs, parameters) => {
     const values = given.map((argument) => argument(inputs, parameters));
-    if (++compilation.calls.count > callLimit) {
-      throw new FormulaError("too_large", messages.tooManyCalls(callLimit), at);
-    }
     try {
       return body(inputs, values);
     } catch (error) {
-      if (!(error instanceof FormulaError) || error.code === "too_large") throw error;
+      if (!(error instanceof FormulaError)) throw error;
       throw new FormulaError(error.code, messages.within(name, error.message), at);
     }
   };

@@ -34,6 +34,10 @@ export function compileMargin(tree: TypedTree, compilation: Compilation): Margin
   }
 }
 
+/** The margin of a check, or null where it speaks against the outcome: then no size decided, but something else. */
+export const fitting = (margin: Margin | null, holds: boolean): Margin | null =>
+  margin && (holds ? margin.gap >= 0 : margin.gap <= 0) ? margin : null;
+
 function comparisonMargin(tree: TypedTree & { type: "comparison" }, compilation: Compilation): MarginRun {
   const { left, right, sign } = tree;
   if (left.shape.kind !== "number" || right.shape.kind !== "number" || sign === "=" || sign === "!=") return () => null;

@@ -6,8 +6,11 @@ import { explainSyntax } from "./formula-syntax-errors.ts";
 import type { Argument, ArithmeticSign, ComparisonSign, Range, Tree } from "./formula-tree.ts";
 import { messages } from "./messages.ts";
 
-/** What a formula may be at most, held before any walk. */
-export const limits = { characters: 2000, depth: 64, list: 10_000 } as const;
+/**
+ * What a formula may be at most, held before any walk: characters, brackets within each other, elements of a list. With
+ * the function cells put in that it calls: nodes within each other, and calls. Twice that height still fits the stack.
+ */
+export const limits = { characters: 2000, depth: 64, list: 10_000, height: 2000, calls: 20_000 } as const;
 
 /** Reads a formula. Throws a FormulaError: syntax, unknown_unit, wrong_dimension (a °C with company), too_long, too_deep. */
 export function parseFormula(text: string): Tree {

@@ -64,6 +64,13 @@ export function* nodes(tree: Tree): Generator<Tree> {
   }
 }
 
+/** How many nodes stand within each other at most. */
+export function heightOf(tree: Tree): number {
+  let height = 0;
+  for (let level: Tree[] = [tree]; level.length > 0; level = level.flatMap(children)) height++;
+  return height;
+}
+
 function children(tree: Tree): Tree[] {
   switch (tree.type) {
     case "number":

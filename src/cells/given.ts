@@ -29,6 +29,7 @@ export const standalone = (functions: FunctionTable): Scope => ({
   functions,
   lookup: () => undefined,
   names: () => [],
+  calls: { count: 0 },
 });
 
 /**
@@ -37,19 +38,19 @@ export const standalone = (functions: FunctionTable): Scope => ({
  */
 export function rangeOf(cell: GivenCell, value: TypedTree, functions: FunctionTable): Step["range"] {
   if (!cell.range) return null;
-  const [from, to, step] = cell.range.map((text, index) => limit(text, index, cell, value, functions));
+  if (value.shape.kind !== "number") throw new FormulaError("bad_entry", messages.rangeWithoutNumber, [0, 0]);
+  const { unit } = value.shape;
+  const [from, to, step] = cell.range.map((text, index) => limit(text, index, cell.unit ?? unit, functions));
   if (from === undefined || to === undefined) throw new Error("got a range with one end, expected two");
-  const unit = value.shape.kind === "number" ? value.shape.unit : "1";
   if (from >= to) throw new FormulaError("bad_entry", messages.rangeOrder(told(from, unit), told(to, unit)), [0, 0]);
   if (step !== undefined && step <= 0) throw new FormulaError("bad_entry", messages.rangeStep, [0, 0]);
   return { from, to, step: step ?? null };
 }
 
-function limit(text: string, index: number, cell: GivenCell, value: TypedTree, functions: FunctionTable): number {
+function limit(text: string, index: number, unit: string, functions: FunctionTable): number {
   try {
     const tree = parseFormula(text);
     refuseNames(tree, functions);
-    const unit = cell.unit ?? (value.shape.kind === "number" ? value.shape.unit : "1");
     const typed = checkWithUnit(check(tree, text, standalone(functions)), unit, text);
     if (typed.shape.kind !== "number") throw new FormulaError("wrong_shape", messages.rangeNumber, typed.at);
     return compileTree(typed, compilationOf([]))([], []) as number;

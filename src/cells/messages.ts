@@ -57,6 +57,8 @@ export const messages = {
   positionalAfterNamed: "Arguments without a name come first. Name this one too, or move it forward.",
 
   // Names
+  noParameter: (name: string) =>
+    `${name}() lacks a parameter between its brackets. Name one, or take the brackets away.`,
   noName: "Every cell of this kind needs a name, such as tip_break.",
   notAName: (name: string) => `“${name}” cannot be a name: a name is a letter, then letters, digits and _.`,
   reserved: (name: string, as: string) =>
@@ -69,12 +71,12 @@ export const messages = {
   duplicateParameter: (name: string) => `The parameter ${name} stands twice. Rename one of them.`,
   unknownName: (name: string, nearest: string | null) => `There is no cell named ${name}.${maybe(nearest)}`,
   unitAlone: (unit: string) => `${unit} is a unit and stands after a number: write 1 ${unit}.`,
-  functionWithoutCall: (name: string) => `${name} is a function. Call it with its arguments: ${name}(…).`,
+  functionWithoutCall: (name: string, parameters: readonly string[]) =>
+    `${name} is a function. Call it with its arguments: ${name}(${parameters.join(", ")}).`,
   notAFunction: (name: string) => `${name} is a cell, not a function. To multiply write ${name} * (…).`,
   unknownFunction: (name: string, nearest: string | null) => `There is no function named ${name}.${maybe(nearest)}`,
   namesInGiven: (name: string) =>
     `A given stands on its own and cannot use ${name}. Make it a derived cell, or enter a value.`,
-  hasNoValue: (name: string) => `${name} has no value of its own: it is a function to be called.`,
 
   // Waiting and loops
   waits: (root: string) => `Waits for ${root}.`,
@@ -122,7 +124,7 @@ export const messages = {
     `The unit ${unit} is for a number, but this is ${got}. Remove the unit.`,
   unitFault: (unit: string, word: string, nearest: string | null) =>
     `The unit “${unit}” of this cell is not known${word === unit ? "" : `: “${word}”`}.${maybe(nearest)}`,
-  fractionUnit: "Shop fractions are for values shown in in. Set the unit to in.",
+  fractionUnit: "Shop fractions are for values shown in inches. Set the unit to in.",
   sayUnit: (remedy: string) => `Write ${remedy}?`,
   notFinite: "The result of this is not a finite number: something is divided by zero, or is too large.",
 
@@ -150,7 +152,10 @@ export const messages = {
   functionFailed: (name: string, reason: string) => `${name} could not be computed: ${reason}.`,
   tooManyCalls: (limit: number) =>
     `This calls function cells more than ${limit} times. Compute parts of it in cells of their own.`,
-  within: (name: string, message: string) => `In ${name}: ${message}`,
+  within: (name: string, message: string) =>
+    message.startsWith("In ") ? `In ${name}, ${message.slice(3)}` : `In ${name}: ${message}`,
+  tooDeepCalls:
+    "With the function cells that this one calls, too much stands within each other. Compute parts in cells of their own.",
 
   // Setting a value from outside
   onlyGivens: (name: string) => `${name} is computed. Only givens and table entries can be set.`,
@@ -163,6 +168,7 @@ export const messages = {
   // Tables, ranges, paths
   emptyEntry: (row: number, column: string) =>
     `Row ${row}, column ${column}, is empty. Enter a value, or remove the row.`,
+  inColumn: (column: string, message: string) => `Column ${column}: ${message}`,
   inEntry: (row: number, column: string, message: string) => `Row ${row}, column ${column}: ${message}`,
   entryShape: (got: string) => `An entry is a single number; this is ${got}.`,
   duplicateColumn: (column: string) => `Two columns are named ${column}. Rename one of them.`,
@@ -170,6 +176,7 @@ export const messages = {
   inRange: (which: string, message: string) => `The range's ${which}: ${message}`,
   rangeOrder: (from: string, to: string) =>
     `The range runs from ${from} to ${to}, so it is empty. Let the second be larger.`,
+  rangeWithoutNumber: "Only a given that is a single number has a range. Take the range away.",
   rangeNumber: "The ends of a range are single numbers.",
   rangeStep: "The range's step must be more than zero.",
   notAPath: (text: string) =>

@@ -1,17 +1,23 @@
 /** Names with fields and elements, as they stand between a note's braces and in a drawing's `of`. */
 import { FormulaError } from "./errors.ts";
 import { parseFormula } from "./formula-parse.ts";
-import { nodes, type Tree } from "./formula-tree.ts";
+import type { Tree } from "./formula-tree.ts";
 import { messages } from "./messages.ts";
 
 /** A name, with fields and elements: `main_wing.span`, `cants[2]`. Throws a FormulaError where it is anything else. */
 export function parsePath(text: string): Tree {
   const tree = parseFormula(text);
-  const [root] = [...nodes(tree)].filter((node) => !["field", "element", "number"].includes(node.type));
-  const plain = [...nodes(tree)].every((node) => ["field", "element", "number", "name"].includes(node.type));
-  if (!plain || root?.type !== "name")
-    throw new FormulaError("syntax", messages.notAPath(text.trim()), [0, text.length]);
-  return tree;
+  if (isPath(tree)) return tree;
+  throw new FormulaError("syntax", messages.notAPath(text.trim()), [0, text.length]);
+}
+
+function isPath(tree: Tree): boolean {
+  let node = tree;
+  while (node.type === "field" || node.type === "element") {
+    if (node.type === "element" && node.index.type !== "number") return false;
+    node = node.of;
+  }
+  return node.type === "name";
 }
 
 /** What stands between a note's braces, in order. A backslash before a brace makes it a plain one. */

@@ -38,6 +38,9 @@ function nameFault(
   functions: { has(name: string): boolean },
   mayHaveParameters: boolean,
 ): FormulaError | null {
+  if (mayHaveParameters && parameters?.includes("")) {
+    return new FormulaError("syntax", messages.noParameter(name), [0, 0]);
+  }
   for (const word of [name, ...((mayHaveParameters && parameters) || [])]) {
     if (word === "") return new FormulaError("syntax", messages.noName, [0, 0]);
     if (!isName(word)) return new FormulaError("syntax", messages.notAName(word), [0, 0]);

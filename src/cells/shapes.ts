@@ -81,6 +81,22 @@ export function sameShape(a: Shape, b: Shape): boolean {
   return a.kind === b.kind && (a.kind === "text" || a.kind === "boolean");
 }
 
+/** A text that is the same for two shapes where `sameShape` is true, and for no others. */
+export function shapeKey(shape: Shape): string {
+  switch (shape.kind) {
+    case "number":
+      return `${shape.dimension.join(" ")} ${shape.unit}`;
+    case "list":
+      return `[${shapeKey(shape.of)}]`;
+    case "record": {
+      const fields = Object.keys(shape.fields).sort();
+      return `${shape.type}{${fields.map((name) => `${name}: ${shapeKey(shape.fields[name] as Shape)}`).join()}}`;
+    }
+    default:
+      return shape.kind;
+  }
+}
+
 /** The shape of a record's field; names of the prototype are no fields. */
 export const fieldOf = (shape: RecordShape, name: string): Shape | undefined =>
   Object.hasOwn(shape.fields, name) ? shape.fields[name] : undefined;

@@ -12,7 +12,7 @@ export interface Computation {
   readonly run: Run;
   readonly shape: Shape;
   /** Of a check. */
-  readonly margin?: (inputs: Inputs) => Margin | null;
+  readonly margin?: (inputs: Inputs, holds: boolean) => Margin | null;
 }
 
 /**
@@ -22,7 +22,6 @@ export interface Computation {
 export function runnerOf(
   root: string,
   mentions: Mentions,
-  calls: { count: number },
   { run, shape, margin }: Computation,
 ): (inputs: readonly Result[]) => Result {
   return (results) => {
@@ -31,10 +30,9 @@ export function runnerOf(
       if (!result.ok) return waiting(result, mentions(index));
     }
     const inputs = results as readonly Ok[];
-    calls.count = 0;
     try {
       const value = run(inputs, noParameters);
-      return margin ? { ok: true, value, shape, margin: margin(inputs) } : { ok: true, value, shape };
+      return margin ? { ok: true, value, shape, margin: margin(inputs, value === true) } : { ok: true, value, shape };
     } catch (error) {
       if (error instanceof FormulaError) return { ok: false, error: cellError(error, root) };
       throw error;

@@ -20,6 +20,8 @@ export interface Step {
   readonly shape: Shape | null;
   /** The error found before computing, or null. */
   readonly error: CellError | null;
+  /** It, or one of its parts, was at fault before computing: what that says can depend on every name there is. */
+  readonly hasFault: boolean;
   /** The checked tree of its formula: given, derived, check and drawing. */
   readonly tree: TypedTree | null;
   /** What the names it uses stood for when it was compiled. */

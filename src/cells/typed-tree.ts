@@ -53,6 +53,8 @@ export interface Scope {
   names(): Iterable<string>;
   /** Parameters of the function cell being checked, by name. */
   readonly parameters?: ReadonlyMap<string, { readonly shape: Shape; readonly index: number }>;
+  /** Calls of function cells so far, those within their bodies included. */
+  readonly calls: { count: number };
 }
 /** A cell's value by its shape, a function cell, or a cell without either: it waits for the cell at the root. */
 export type Named = { readonly shape: Shape } | { readonly definition: FunctionCell } | { readonly waitsFor: string };
@@ -62,6 +64,14 @@ export interface FunctionCell {
   readonly parameters: readonly string[];
   /** Names of the cells whose values its body takes, also by way of other function cells. */
   readonly inputs: readonly string[];
+  /** How deep its body goes, with the bodies of the function cells put in that it calls. */
+  readonly height: number;
   /** Its body checked for arguments of these shapes; the same shapes give the same tree. Throws a FormulaError. */
-  check(shapes: readonly Shape[]): TypedTree;
+  check(shapes: readonly Shape[]): CheckedBody;
+}
+
+/** The body of a function cell, and how many calls of function cells one of it makes at most, itself included. */
+export interface CheckedBody {
+  readonly body: TypedTree;
+  readonly calls: number;
 }
