@@ -59,11 +59,11 @@ export function panelParts(panel: Panel, data: TradeOffData, sheet: TradeOffShee
   };
 }
 
-/** What is seen of a point of the sweep: a circle on the curve, or a hollow cross where it has no value. */
+/** What is seen of a point, about its own place: a circle on the curve, or a hollow cross where it has no value. */
 export const pointMark = (spot: Spot, radius: number): Mark =>
   spot.failed
-    ? mark("path", { class: "failed", d: crossPath(spot, crossReach(radius)) })
-    : circle("point", spot, radius);
+    ? mark("path", { class: "failed", d: crossPath(crossReach(radius)) })
+    : mark("circle", { class: "point", r: radius });
 
 /** Points are smaller where they lie closer. */
 function pointRadius(spots: readonly Spot[]): number {
@@ -110,8 +110,8 @@ const limitStroke = ({ edge, at }: Limit, { top, bottom }: Panel, { left, right 
     ? straight("limit", { x: at, y: top }, { x: at, y: bottom })
     : straight("limit", { x: left, y: at }, { x: right, y: at });
 
-/** The outline of a cross that stands on its points. */
-function crossPath({ x, y }: Point, reach: number): string {
+/** The outline of a cross. */
+function crossPath(reach: number): string {
   const arm = 0.32 * reach;
   const corners = [
     [0, arm],
@@ -128,7 +128,7 @@ function crossPath({ x, y }: Point, reach: number): string {
         [-dx, -dy],
         [-dy, dx],
       ][quarter] as [number, number];
-      return `${round(x + turn[0])},${round(y + turn[1])}`;
+      return `${round(turn[0])},${round(turn[1])}`;
     }),
   );
   return `M${turned.join("L")}Z`;

@@ -189,13 +189,15 @@ function choiceMark(
   const isPresent = data.present !== null && Math.abs(spot.point.value - data.present.value) < 1e-12;
   const attributes = {
     class: isNear ? "choice near" : "choice",
+    transform: `translate(${round(spot.x)},${round(spot.y)})`,
     role: "button",
     tabindex: isStop ? 0 : -1,
     "aria-label": pointName(spot.point, spot.panel, data),
     "aria-current": isPresent ? "true" : undefined,
   };
-  const target = { class: "target", x: round(spot.x - 12), y: round(spot.y - 12), width: 24, height: 24, rx: 5 };
   return mark("g", attributes, [mark("rect", target), pointMark(spot, radius)]);
 }
+
+const target = { class: "target", x: -12, y: -12, width: 24, height: 24, rx: 5 };
 
 const isSame = (a: Choice | null, b: Choice | null): boolean => a?.panel === b?.panel && a?.index === b?.index;

@@ -97,16 +97,20 @@ function redraw(old: Drawn, next: Mark, document: Surroundings["document"]): Dra
     return fresh;
   }
   const { element } = old;
-  for (const [name, value] of Object.entries(next.attributes)) {
-    if (value !== undefined && value !== old.mark.attributes[name]) element.setAttribute(name, String(value));
+  const before = old.mark.attributes;
+  const after = next.attributes;
+  // Plain loops: this runs for every attribute of a drawing in every frame.
+  for (const name in after) {
+    const value = after[name];
+    if (value !== undefined && value !== before[name]) element.setAttribute(name, String(value));
   }
-  for (const [name, value] of Object.entries(old.mark.attributes)) {
-    if (value !== undefined && next.attributes[name] === undefined) element.removeAttribute(name);
+  for (const name in before) {
+    if (before[name] !== undefined && after[name] === undefined) element.removeAttribute(name);
   }
   if (next.text !== old.mark.text) element.textContent = next.text ?? "";
   const children = next.children.map((child, index) => {
-    const before = old.children[index];
-    if (before) return redraw(before, child, document);
+    const drawn = old.children[index];
+    if (drawn) return redraw(drawn, child, document);
     const fresh = draw(child, document);
     element.appendChild(fresh.element);
     return fresh;

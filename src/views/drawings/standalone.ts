@@ -19,6 +19,8 @@ export function standalone(drawing: SVGElement, look: Look): SVGElement {
     }
     if (element.hasAttribute("tabindex")) for (const name of ofPage) element.removeAttribute(name);
   }
+  // Without anything to choose a chart is a picture like any drawing.
+  copy.setAttribute("role", "img");
   copy.setAttributeNS("http://www.w3.org/2000/xmlns/", "xmlns", "http://www.w3.org/2000/svg");
   return copy;
 }

@@ -8,7 +8,7 @@ import {
   type TradeOffOptions,
   tradeOff,
 } from "../../../src/views/charts/trade-off.ts";
-import { textsOf, touching } from "../drawings/ink.ts";
+import { shiftOf, textsOf, touching } from "../drawings/ink.ts";
 import { document, plain } from "../drawings/page.ts";
 import { expectPicture } from "../drawings/snapshot.ts";
 
@@ -151,7 +151,7 @@ describe("the trade-off chart", () => {
     const two = tradeOffExamples[0]?.data as TradeOffData;
     const svg = draw(two);
     const [first = [], second = []] = [0, 1].map((panel) =>
-      [...svg.querySelectorAll(".point")].slice(panel * 11, panel * 11 + 11).map((circle) => circle.getAttribute("cx")),
+      [...svg.querySelectorAll(".point")].slice(panel * 11, panel * 11 + 11).map((circle) => shiftOf(circle)[0]),
     );
     expect(first).toEqual(second);
     expect(svg.querySelectorAll(".curve")).toHaveLength(2);
@@ -233,6 +233,11 @@ describe("choosing a point", () => {
     const stops = () => choices().flatMap((choice, index) => (choice.getAttribute("tabindex") === "0" ? [index] : []));
     return { live, element, chosen, choices, stops };
   };
+  /** Where the middle of a point lies in a chart shown at half its size, from 100,50 on. */
+  const onScreen = (choice: Element | undefined): [number, number] => {
+    const [x, y] = shiftOf(choice?.firstElementChild as Element);
+    return [x / 2 + 100, y / 2 + 50];
+  };
 
   it("has one tab stop, at the present design", () => {
     const { stops, choices } = setUp();
@@ -241,8 +246,7 @@ describe("choosing a point", () => {
   });
   it("takes the value nearest to the pointer, in a chart shown at half its size", () => {
     const { element, choices, chosen } = setUp();
-    const circle = choices()[1]?.querySelector("circle");
-    const [x, y] = [Number(circle?.getAttribute("cx")) / 2 + 100, Number(circle?.getAttribute("cy")) / 2 + 50];
+    const [x, y] = onScreen(choices()[1]);
     send(element, "click", { detail: 1, clientX: x + 3, clientY: y - 2 });
     send(element, "click", { detail: 1, clientX: x, clientY: y + 60 });
     expect(chosen).toEqual([6]);
@@ -276,8 +280,7 @@ describe("choosing a point", () => {
   });
   it("marks the point under the pointer", () => {
     const { element, choices } = setUp();
-    const circle = choices()[3]?.querySelector("circle");
-    const [x, y] = [Number(circle?.getAttribute("cx")) / 2 + 100, Number(circle?.getAttribute("cy")) / 2 + 50];
+    const [x, y] = onScreen(choices()[3]);
     send(element, "pointermove", { clientX: x, clientY: y });
     expect(choices()[3]?.getAttribute("class")).toBe("choice near");
     send(element, "pointerleave", {});

@@ -34,16 +34,27 @@ export function inkOf(svg: Element, skip: readonly string[] = []): InkPoint[] {
   return [...svg.querySelectorAll("path, circle, rect")].flatMap((element) => {
     const of = element.getAttribute("class") ?? element.tagName;
     if (of.split(" ").some((name) => skip.includes(name))) return [];
-    if (element.tagName === "path") return alongPath(element.getAttribute("d") ?? "", of);
-    if (element.tagName === "circle") return alongCircle(element, of);
-    const [x, y, width, height] = ["x", "y", "width", "height"].map((name) => numberOf(element, name)) as [
-      number,
-      number,
-      number,
-      number,
-    ];
-    return alongPath(`M${x},${y}L${x + width},${y}L${x + width},${y + height}L${x},${y + height}Z`, of);
+    const [dx, dy] = shiftOf(element);
+    return outlineOf(element, of).map((point) => ({ x: point.x + dx, y: point.y + dy, of }));
   });
+}
+
+/** Where the group of an element was moved to. */
+export function shiftOf(element: Element): readonly [number, number] {
+  const [, dx, dy] = /^translate\((.+),(.+)\)$/.exec(element.parentElement?.getAttribute("transform") ?? "") ?? [];
+  return [Number(dx ?? 0), Number(dy ?? 0)];
+}
+
+function outlineOf(element: Element, of: string): InkPoint[] {
+  if (element.tagName === "path") return alongPath(element.getAttribute("d") ?? "", of);
+  if (element.tagName === "circle") return alongCircle(element, of);
+  const [x, y, width, height] = ["x", "y", "width", "height"].map((name) => numberOf(element, name)) as [
+    number,
+    number,
+    number,
+    number,
+  ];
+  return alongPath(`M${x},${y}L${x + width},${y}L${x + width},${y + height}L${x},${y + height}Z`, of);
 }
 
 function alongPath(data: string, of: string): InkPoint[] {
