@@ -2,7 +2,7 @@ import { agree, inWords } from "../library/quantity.ts";
 import type { Shape } from "../library/spec.ts";
 import { isUnitFault, parseUnit, type UnitExpression } from "../library/units.ts";
 import { FormulaError } from "./errors.ts";
-import { remedyFor } from "./formula-remedy.ts";
+import { meantUnit, remedyFor } from "./formula-remedy.ts";
 import { messages } from "./messages.ts";
 import { describe, listShape, numberShape, numberWithin } from "./shapes.ts";
 import type { TypedTree } from "./typed-tree.ts";
@@ -11,7 +11,9 @@ import type { TypedTree } from "./typed-tree.ts";
 export function declaredUnit(text: string, length: number): UnitExpression {
   const unit = parseUnit(text);
   if (!isUnitFault(unit)) return unit;
-  const message = unit.scale ? messages.scaleAlone : messages.unitFault(text, unit.word, unit.nearest);
+  const message = unit.scale
+    ? messages.scaleAlone
+    : messages.unitFault(text, unit.word, meantUnit(unit.word, unit.nearest));
   throw new FormulaError("unknown_unit", message, [0, length]);
 }
 

@@ -1,7 +1,8 @@
 import type { SyntaxNode, Tree as SyntaxTree } from "@lezer/common";
-import { isUnitFault, parseUnit, units } from "../library/units.ts";
+import { isUnitFault, parseUnit } from "../library/units.ts";
 import { FormulaError } from "./errors.ts";
 import { parser } from "./formula.grammar";
+import { meantUnit } from "./formula-remedy.ts";
 import { explainSyntax } from "./formula-syntax-errors.ts";
 import type { Argument, ArithmeticSign, ComparisonSign, Range, Tree } from "./formula-tree.ts";
 import { messages } from "./messages.ts";
@@ -127,12 +128,9 @@ class Reader {
     if (!isUnitFault(unit)) return;
     const at: Range = [from + unit.from, from + unit.to];
     if (unit.scale) throw new FormulaError("wrong_dimension", messages.scaleAlone, at);
-    const power = /^([a-z]+)(\d)$/i.exec(unit.word);
-    if (power?.[1] && units.has(power[1])) {
-      throw new FormulaError("unknown_unit", messages.unknownUnit(unit.word, `${power[1]}^${power[2]}`, null), at);
-    }
-    const calculation = asCalculation(number, text.slice(0, unit.from), unit.word, unit.nearest);
-    throw new FormulaError("unknown_unit", messages.unknownUnit(unit.word, unit.nearest, calculation), at);
+    const meant = meantUnit(unit.word, unit.nearest);
+    const calculation = asCalculation(number, text.slice(0, unit.from), unit.word, meant);
+    throw new FormulaError("unknown_unit", messages.unknownUnit(unit.word, meant, calculation), at);
   }
 
   private misplaced(node: SyntaxNode): FormulaError {
@@ -144,7 +142,11 @@ class Reader {
     if (isUnitFault(fault)) {
       const from = node.to - unit.length;
       const at: Range = [from + fault.from, from + fault.to];
-      return new FormulaError("unknown_unit", messages.unknownUnit(fault.word, fault.nearest, null), at);
+      return new FormulaError(
+        "unknown_unit",
+        messages.unknownUnit(fault.word, meantUnit(fault.word, fault.nearest), null),
+        at,
+      );
     }
     return new FormulaError("syntax", messages.misplacedFraction(written, decimal, division), rangeOf(node));
   }

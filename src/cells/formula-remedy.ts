@@ -1,4 +1,5 @@
 import { angle, type Dimension, dimensionless, divide, equal, isDimensionless } from "../library/quantity.ts";
+import { units } from "../library/units.ts";
 import { messages } from "./messages.ts";
 import { numberWithin } from "./shapes.ts";
 import type { TypedTree } from "./typed-tree.ts";
@@ -18,9 +19,16 @@ export function remedyFor(got: TypedTree, wanted: Dimension, unit: string, text:
     const other = equal(wanted, angle) ? ` or ${term} * 1 ${unit === "rad" ? "deg" : "rad"}` : "";
     return messages.sayUnit(`${term} * 1 ${unit}${other}`);
   }
+  if (wanted[4] !== 0 && shape.dimension[4] !== 0) return null;
   if (equal(missing, angle)) return messages.sayUnit(`${term} * 1 rad`);
   if (equal(missing, divide(dimensionless, angle))) return messages.sayUnit(`${term} / 1 rad`);
   return null;
+}
+
+/** The unit that a word which is none was meant for: its power may lack the sign, as in mm2. */
+export function meantUnit(word: string, nearest: string | null): string | null {
+  const [, spelling = "", power] = /^([a-z]+)(\d)$/i.exec(word) ?? [];
+  return units.has(spelling) ? `${spelling}^${power}` : nearest;
 }
 
 /** A number as written, its sign included. */

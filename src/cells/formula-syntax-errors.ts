@@ -72,7 +72,7 @@ function explainEnd(text: string, [from]: Range, within: string): Explanation | 
   if (from + blanksAt(text, from) < end) return null;
   const last = /(?:[A-Za-z_]\w*|\d[\w.]*|.)$/su.exec(text.slice(0, end))?.[0] ?? "";
   const at: Range = [end - last.length, end];
-  if (last === ".") return [messages.fieldMissing, at];
+  if (last.endsWith(".")) return [messages.fieldMissing, [end - 1, end]];
   const open = unclosed(text);
   if (endsOpen(last) || (open === null && within !== "If")) return [messages.valueMissingAtEnd, at];
   return open ? [messages.unclosed(text[open[0]] ?? "("), open] : [messages.ifIncomplete, at];
@@ -83,12 +83,13 @@ function explainWord(text: string, [from, to]: Range, within: string): Explanati
   const word = text.slice(from, to);
   const before = text.slice(0, from).trimEnd();
   const foreign = foreignSign(text, from);
+  if (before.endsWith(".")) return [messages.fieldMissing, [before.length - 1, before.length]];
   if (before === "" && word === "=") return [messages.leadingEquals, [from, to]];
   if (foreign) return [messages.writeInstead(text.slice(...foreign), instead[text.slice(...foreign)] ?? ""), foreign];
   const shouted = [word, /\w*$/.exec(before)?.[0] ?? ""].find(isShouted);
   if (shouted) return [messages.smallLetters(shouted), rangeOfLast(text, shouted, to)];
-  const open = unclosed(text.slice(0, from));
   if (word === "then" || word === "else") {
+    const open = unclosed(text);
     if (open) return [messages.unclosed(text[open[0]] ?? "("), open];
     if (within !== "If") return [messages.strayWord(word), [from, to]];
   }
@@ -96,7 +97,7 @@ function explainWord(text: string, [from, to]: Range, within: string): Explanati
     return [messages.valueMissingBefore(word), [from, to]];
   }
   if (word === "if") return [messages.ifElsewhere, [from, to]];
-  if (word === ")" || word === "]") return [explainBracket(text[open?.[0] ?? -1], word), [from, to]];
+  if (word === ")" || word === "]") return [explainBracket(text.slice(0, from), word), [from, to]];
   if (word === ",") return [messages.strayComma, [from, to]];
   if (/^[\w"([]/.test(word) && /[\w"\])%°]$/.test(before) && !endsOpen(before)) {
     return [thenIsMissing(before) ? messages.ifIncomplete : messages.signMissing(word), [from, to]];
@@ -105,9 +106,11 @@ function explainWord(text: string, [from, to]: Range, within: string): Explanati
   return [known ? messages.unexpected(word) : messages.strangeCharacter(word), [from, to]];
 }
 
-/** A closing bracket out of place, and the bracket that is open before it. */
-function explainBracket(open: string | undefined, closing: string): string {
-  if (open === undefined) return messages.strayBracket(closing);
+/** A closing bracket out of place, by what is open before it. */
+function explainBracket(before: string, closing: string): string {
+  const range = unclosed(before);
+  if (!range) return messages.strayBracket(closing);
+  const open = before.slice(...range);
   return (open === "(") === (closing === ")") ? messages.ifIncomplete : messages.otherBracket(open, closing);
 }
 

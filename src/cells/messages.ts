@@ -30,8 +30,8 @@ export const messages = {
   unitPower: (remedy: string) => `A unit's power is a whole number. Write ${remedy} to raise the whole value.`,
   scaleAlone: "°C and °F name points on a scale and take no part in arithmetic. Write the value in K.",
   misplacedFraction: (written: string, decimal: string, division: string | null) =>
-    `“${written}” can be read in two ways. Write ${decimal}${division ? ` or ${division}` : ""}; shop fractions such as ` +
-    "3/32 in stand before in and ft only, and in brackets after / and ^.",
+    `${division ? `“${written}” can be read in two ways. Write ${decimal} or ${division}` : `Write ${decimal} in place of “${written}”`}` +
+    "; shop fractions such as 3/32 in stand before in and ft only, and in brackets after / and ^.",
   fractionWithoutUnit: (written: string) =>
     `“${written}” needs its unit right after it, in or ft; as plain numbers write ${written.replace(/\s+/, " + ")}.`,
   openText: 'This text is not closed. End it with a ".',
@@ -111,7 +111,7 @@ export const messages = {
     `Lists are taken element by element and need the same length; these have ${left} and ${right}.`,
   noFields: (got: string) => `Only records have fields; this is ${got}.`,
   unknownField: (field: string, nearest: string | null, all: readonly string[]) =>
-    `There is no field ${field}.${nearest ? maybe(nearest) : ` There are ${list(all.slice(0, 30)).replace(" or ", " and ")}.`}`,
+    `There is no field ${field}.${nearest ? maybe(nearest) : ` ${all.length === 1 ? "The only field is" : "The fields are"} ${list(all.slice(0, 30)).replace(" or ", " and ")}.`}`,
   notAList: (got: string) => `Only lists have elements; this is ${got}.`,
   indexNumber: (got: string) => `An element is counted by a number from 1 on; this is ${got}.`,
   indexRange: (index: number, length: number) =>
