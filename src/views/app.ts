@@ -122,7 +122,8 @@ export class App extends LitElement {
       const text = await this.first();
       // Meanwhile a file may have been dropped.
       if (this.desk.serial === 0) await this.take(text, null);
-    } catch {
+    } catch (error) {
+      console.error(error);
       this.alarm = words.demoMissing;
     }
     whenIdle(() => loadEditor());
@@ -214,7 +215,8 @@ export class App extends LitElement {
     this.comparing = window.setTimeout(() => {
       this.saving = this.tellOf(this.file.changed);
     }, 400);
-    document.title = `${this.file.touched ? "• " : ""}${this.session.notebook.title.trim() || words.untitled} – ${words.product}`;
+    const title = `${this.file.touched ? "• " : ""}${this.session.notebook.title.trim() || words.untitled} – ${words.product}`;
+    if (document.title !== title) document.title = title;
   }
 
   private tellOf(changed: boolean): string {

@@ -1,10 +1,14 @@
 import { html, nothing, type TemplateResult } from "lit";
+import { guard } from "lit/directives/guard.js";
 import type { CellError } from "../cells/index.ts";
 import { formulaPieces, type Piece } from "./formula-highlight.ts";
 import { words } from "./words.ts";
 
-/** A formula at rest: highlighted text, the faulty term marked. */
-export function formulaLine(text: string, mark: readonly [number, number] | null, waits: boolean): TemplateResult {
+/** A formula at rest: highlighted text, the faulty term marked. Looked at again only where one of these changes. */
+export const formulaLine = (text: string, mark: readonly [number, number] | null, waits: boolean): unknown =>
+  guard([text, mark?.[0], mark?.[1], waits], () => line(text, mark, waits));
+
+function line(text: string, mark: readonly [number, number] | null, waits: boolean): TemplateResult {
   if (text.trim() === "") return html`<code class="formula"><span class="f-empty">${words.emptyFormula}</span></code>`;
   // One line: blanks within the element are kept as they stand in the formula.
   return html`<code class="formula">${formulaPieces(text, mark).map((piece) => pieceTemplate(piece, waits))}</code>`;

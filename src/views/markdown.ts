@@ -3,17 +3,24 @@
  * character references are shown as they are written, pictures by their description.
  */
 import { html, type TemplateResult } from "lit";
-import type { Nodes, Parents, RootContent } from "mdast";
+import type { Nodes, Parents, Root, RootContent } from "mdast";
 import { fromMarkdown } from "mdast-util-from-markdown";
 
-/** The template of a piece of prose; `live(i)` draws the i-th live piece, whose place `hole(i)` holds in the text. */
-export function markdown(text: string, live: (index: number) => unknown): TemplateResult {
+/** Prose, read: what `proseTemplate` draws any number of times. */
+export type Prose = Root;
+
+/** Reads prose. The places of live pieces are held by `hole`. */
+export function readProse(text: string): Prose {
   // A character reference is decoded by way of markup, which the page's policy forbids: so none reaches the parser.
-  const tree = fromMarkdown(text.replaceAll("&", ampersand), {
+  return fromMarkdown(text.replaceAll("&", ampersand), {
     extensions: [{ disable: { null: ["htmlFlow", "htmlText", "characterReference", "definition"] } }],
   });
+}
+
+/** The template of prose; `live(i)` draws the i-th live piece. */
+export function proseTemplate(prose: Prose, live: (index: number) => unknown): TemplateResult {
   const inner = (node: Parents): unknown[] => node.children.map((child) => nodeTemplate(child, inner, live));
-  return html`${inner(tree)}`;
+  return html`${inner(prose)}`;
 }
 
 /** Holds the place of a live piece in the text that is parsed. */

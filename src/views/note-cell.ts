@@ -2,7 +2,7 @@ import { html, nothing, type TemplateResult } from "lit";
 import { editCell, type NoteCell, segments } from "../cells/index.ts";
 import { CellView, errorLine } from "./cell-view.ts";
 import type { Leaving } from "./entering.ts";
-import { hole, markdown, withoutHoles } from "./markdown.ts";
+import { hole, proseTemplate, readProse, withoutHoles } from "./markdown.ts";
 import { focusTextEntry, textEntry } from "./text-entry.ts";
 import { oneLine } from "./value-text.ts";
 import { words } from "./words.ts";
@@ -10,6 +10,8 @@ import { words } from "./words.ts";
 /** Prose in which names between braces show live values. */
 export class NoteCellView extends CellView<NoteCell> {
   private textBefore = "";
+  /** The text as it was read last: values change more often than it does. */
+  private read: ReturnType<typeof readNote> | null = null;
 
   override get groupName(): string {
     return words.note;
@@ -42,11 +44,9 @@ export class NoteCellView extends CellView<NoteCell> {
   private renderProse(): TemplateResult {
     const { text } = this.cell;
     if (text.trim() === "") return html`<p class="hint">${words.emptyNote}</p>`;
-    const pieces = segments(text);
-    const live = pieces.filter((piece) => piece.live);
-    let next = 0;
-    const source = pieces.map((piece) => (piece.live ? hole(next++) : withoutHoles(piece.text))).join("");
-    return markdown(source, (index) => this.renderLive(index, live[index]?.text ?? ""));
+    if (this.read?.text !== text) this.read = readNote(text);
+    const { prose, names } = this.read;
+    return proseTemplate(prose, (index) => this.renderLive(index, names[index] ?? ""));
   }
 
   private renderLive(index: number, name: string): TemplateResult {
@@ -72,4 +72,12 @@ export class NoteCellView extends CellView<NoteCell> {
   private setText(text: string): void {
     this.desk.session.edit((notebook) => editCell(notebook, this.cell.id, { text }));
   }
+}
+
+function readNote(text: string) {
+  const pieces = segments(text);
+  const names = pieces.flatMap((piece) => (piece.live ? [piece.text] : []));
+  let next = 0;
+  const source = pieces.map((piece) => (piece.live ? hole(next++) : withoutHoles(piece.text))).join("");
+  return { text, names, prose: readProse(source) };
 }

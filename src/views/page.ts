@@ -1,11 +1,8 @@
-import { html, LitElement, type PropertyValues, type TemplateResult } from "lit";
+import { html, LitElement, type TemplateResult } from "lit";
 import { repeat } from "lit/directives/repeat.js";
 import type { Cell } from "../cells/index.ts";
 import { cellElementId } from "./cell-view.ts";
 import type { Desk } from "./desk.ts";
-
-/** From this many cells on, those off the screen are left undrawn by the browser. */
-const many = 120;
 
 /** The notebook's text: its cells in order. A cell draws itself again on its own; the page only when the cells change. */
 export class Page extends LitElement {
@@ -27,10 +24,6 @@ export class Page extends LitElement {
     super.disconnectedCallback();
     this.removeEventListener("go-to-cell", this.goTo as EventListener);
     this.stop();
-  }
-
-  protected override willUpdate(_: PropertyValues): void {
-    this.classList.toggle("many", this.desk.session.notebook.cells.length >= many);
   }
 
   protected override render(): TemplateResult {

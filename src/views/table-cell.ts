@@ -34,6 +34,7 @@ export class TableCellView extends ReasonedCell<TableCell> {
   private textAtFirst = "";
   private caret: Caret = "all";
   private held: Fault | null = null;
+  private readonly faults = new Map<string, Fault | null>();
 
   override renderCell(): TemplateResult {
     const { result, cell } = this;
@@ -81,7 +82,7 @@ export class TableCellView extends ReasonedCell<TableCell> {
         .onText=${this.type} .onLeave=${this.leave} .onStep=${this.step} .onTab=${this.tab}
       ></spanwise-formula-entry></td>`;
     }
-    const fault = column.text ? null : (this.faultAt(place) ?? entryFault(text));
+    const fault = column.text ? null : (this.faultAt(place) ?? this.entryFault(text));
     return html`<td class="${look}${fault && !fault.waits ? " wrong" : ""}">
       ${column.text || (isNumber(text) && !fault) ? html`<span class="plain">${text}</span>` : this.renderFormula(text, column, place.row, fault)}
       <button type="button" class="cover" data-place="${place.row}:${place.column}" tabindex=${isHere ? 0 : -1}
@@ -132,6 +133,18 @@ export class TableCellView extends ReasonedCell<TableCell> {
     const { place, at, message, code } = result.error;
     if (place?.row !== row || place.column !== cell.columns[column]?.name) return null;
     return { at, message, waits: code === "waits" };
+  }
+
+  /** What is wrong with an entry as a text; each text is looked at once. */
+  private entryFault(text: string): Fault | null {
+    if (isNumber(text)) return null;
+    let fault = this.faults.get(text);
+    if (fault === undefined) {
+      if (this.faults.size > 5000) this.faults.clear();
+      fault = syntaxFault(text);
+      this.faults.set(text, fault);
+    }
+    return fault;
   }
 
   private scopeOf({ unit }: Column) {
@@ -249,6 +262,3 @@ export class TableCellView extends ReasonedCell<TableCell> {
 }
 
 const isNumber = (text: string): boolean => /^-?(\d+\.?\d*|\.\d+)$/.test(text);
-
-/** What is wrong with an entry as a text. */
-const entryFault = (text: string): Fault | null => (isNumber(text) ? null : syntaxFault(text));

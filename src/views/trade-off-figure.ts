@@ -1,5 +1,5 @@
 /** A trade-off chart, from the cells: the given swept over its range, every point a whole design. */
-import { type ChartCell, editCell, type Result, type Step, sweep } from "../cells/index.ts";
+import { type ChartCell, editCell, type Result, type Step } from "../cells/index.ts";
 import {
   liveTradeOff,
   type Quantity,
@@ -10,16 +10,18 @@ import {
 import { allowedBy } from "./check-limits.ts";
 import type { Figure, FigureContext } from "./figure.ts";
 import { formulaAt, positionOf, positionsOver, rangeTrackOf, type Track, valueAt } from "./literal.ts";
+import { SweptRows } from "./swept-rows.ts";
 import { words } from "./words.ts";
 
 export function tradeOffFigure(first: FigureContext<ChartCell>): Figure | string {
-  const contents = contentsOf(first);
+  const swept = new SweptRows();
+  const contents = contentsOf(first, swept);
   if (typeof contents === "string") return contents;
   const drawing = liveTradeOff(...contents, { document });
   return {
     element: drawing.element,
     draw(context) {
-      const next = contentsOf(context as FigureContext<ChartCell>);
+      const next = contentsOf(context as FigureContext<ChartCell>, swept);
       if (typeof next === "string") return next;
       drawing.update(...next);
       return null;
@@ -29,7 +31,7 @@ export function tradeOffFigure(first: FigureContext<ChartCell>): Figure | string
 
 const mostPoints = 41;
 
-function contentsOf({ desk, cell, result, width, measure }: FigureContext<ChartCell>) {
+function contentsOf({ desk, cell, result, width, measure }: FigureContext<ChartCell>, swept: SweptRows) {
   const { session, baseline } = desk;
   const { program } = session;
   const given = cell.sweep === undefined ? undefined : program.byName.get(cell.sweep);
@@ -40,8 +42,8 @@ function contentsOf({ desk, cell, result, width, measure }: FigureContext<ChartC
   const [x, ...y] = quantities;
   if (!x) return words.chartNeeds;
   const values = positionsOver(track, mostPoints).map((position) => valueAt(track, position));
-  const rows = sweep(program, (id) => session.result(id), given.id, values, [cell.id]);
-  const points = rows.map(([row], index) => pointOf(values[index] ?? 0, row));
+  const rows = swept.take(program, (id) => session.result(id), given, values, cell.id);
+  const points = rows.map((row, index) => pointOf(values[index] ?? 0, row));
   if (points.every((point) => point.x === null)) return words.nothingToDraw;
   const present = pointOf(numberOf(sweptNow) ?? 0, result);
   const before = baseline.result(cell.id);
