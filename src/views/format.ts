@@ -3,9 +3,8 @@
  * choice; where it declares none, a number is told in the unit of its shape: that of the literal or of the library's field
  * it is, else the SI unit.
  */
-import type { Value } from "../cells/value.ts";
-import type { ListShape, RecordShape, Shape } from "../library/spec.ts";
-import { unitOf } from "../library/units.ts";
+import type { Value } from "../cells/index.ts";
+import { type ListShape, type RecordShape, type Shape, unitOf } from "../library/index.ts";
 
 export interface NumberFormat {
   /** Significant figures, 4 unless said. Digits before the point are never rounded off. */

@@ -87,11 +87,12 @@ describe("shop fractions", () => {
 });
 
 describe("a value", () => {
-  it("is told in SI where no unit is declared, never in a guessed one", () => {
-    expect(formatValue(0.4713, length)).toBe("0.4713 m");
-    expect(formatValue(0.2, angle)).toBe("0.2 rad");
-    expect(formatValue(0.031, share)).toBe("0.031");
-    expect(formatValue(2, { kind: "number", dimension: [0.5, 1, -1, 0, 0], unit: "" })).toBe("2 kg^0.5 m/s");
+  it("is told in the unit of its shape where no unit is declared, never in a guessed one", () => {
+    expect(formatValue(0.4713, number("mm", "span"))).toBe("471.3 mm");
+    expect(formatValue(0.4713, number("m", "span"))).toBe("0.4713 m");
+    expect(formatValue(0.2, number("rad", "cant"))).toBe("0.2 rad");
+    expect(formatValue(0.031, number("1", "share"))).toBe("0.031");
+    expect(formatValue(2, { kind: "number", dimension: [0.5, 1, -1, 0, 0], unit: "kg^0.5 m/s" })).toBe("2 kg^0.5 m/s");
   });
   it("tells texts as they are and truth in words", () => {
     expect(formatValue("balsa", text("wood"))).toBe("balsa");
