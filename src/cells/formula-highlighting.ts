@@ -7,11 +7,12 @@ export const formulaHighlighting = styleTags({
   MisplacedFraction: tags.invalid,
   Unit: tags.unit,
   Text: tags.string,
-  Boolean: tags.bool,
+  "Boolean!": tags.bool,
   "Call/Name": tags.function(tags.variableName),
   Name: tags.variableName,
-  FieldName: tags.propertyName,
-  ArgumentName: tags.labelName,
+  // The mark ! covers what stands within: words of the language (panels.if), the signs themselves.
+  "FieldName!": tags.propertyName,
+  "ArgumentName!": tags.labelName,
   "if then else and or not": tags.keyword,
-  "PowerSign ProductSign SumSign ComparisonSign": tags.operator,
+  "PowerSign! ProductSign! SumSign! ComparisonSign!": tags.operator,
 });

@@ -12,7 +12,7 @@ export function remedyFor(got: TypedTree, wanted: Dimension, unit: string, text:
   const shape = numberWithin(got.shape);
   if (!shape) return null;
   const written = text.slice(...got.at);
-  const term = isLoose(got) ? `(${written})` : written;
+  const term = written.length > longest ? "(…)" : isLoose(got) ? `(${written})` : written;
   const missing = divide(wanted, shape.dimension);
   if (isDimensionless(shape.dimension) && !isDimensionless(wanted)) {
     if (isLiteral(got)) return messages.sayUnit(`${written} ${unit}`);
@@ -30,6 +30,9 @@ export function meantUnit(word: string, nearest: string | null): string | null {
   const [, spelling = "", power] = /^([a-z]+)(\d)$/i.exec(word) ?? [];
   return units.has(spelling) ? `${spelling}^${power}` : nearest;
 }
+
+/** A term of more characters is not repeated in a remedy. */
+const longest = 40;
 
 /** A number as written, its sign included. */
 const isLiteral = (tree: TypedTree): boolean =>
