@@ -2,7 +2,7 @@
 import type { Box } from "../drawings/geometry.ts";
 import type { Mark } from "../drawings/sketch.ts";
 import { type Stroke, straight, textAt } from "../drawings/strokes.ts";
-import type { Measure } from "../drawings/text-size.ts";
+import { type Measure, shorten } from "../drawings/text-size.ts";
 import { axisTitle } from "./axis.ts";
 import type { TradeOffData } from "./trade-off-data.ts";
 import { type Panel, small, type TradeOffSheet } from "./trade-off-sheet.ts";
@@ -47,9 +47,9 @@ export function axisTexts(data: TradeOffData, sheet: TradeOffSheet, measure: Mea
       textAt("note", text, { x: left - 8 - measure(text, small), y: at + 4 }, small),
     );
     const says = quantity ? axisTitle(quantity.label ?? quantity.name, quantity.unit) : "";
-    return [...ticks, textAt("note", shorten(says, right - 4, measure), { x: 4, y: titleLine }, small)];
+    return [...ticks, textAt("note", shorten(says, right - 4, small, measure), { x: 4, y: titleLine }, small)];
   });
-  const shown = shorten(title, right - 4, measure);
+  const shown = shorten(title, right - 4, small, measure);
   return [...panels, ...along, textAt("note", shown, { x: right - measure(shown, small), y: sheet.titleLine }, small)];
 }
 
@@ -69,7 +69,7 @@ export function noteText(
   const title = axisTitle(data.x.label ?? data.x.name, data.x.unit);
   const until = sheet.noteLine === sheet.titleLine ? sheet.right - measure(title, small) - 16 : sheet.right;
   const name = inHand === null && failed ? "figure-moved" : "note";
-  return [textAt(name, shorten(text, until - 4, measure), { x: 4, y: sheet.noteLine }, small)];
+  return [textAt(name, shorten(text, until - 4, small, measure), { x: 4, y: sheet.noteLine }, small)];
 }
 
 /** How far a line of the grid stays away from a label. */
@@ -85,12 +85,4 @@ function pieces(from: number, to: number, gaps: readonly (readonly [number, numb
   }
   if (at < to) left.push([at, to]);
   return left;
-}
-
-/** A text that fits a width, cut short if it must be. */
-function shorten(text: string, width: number, measure: Measure): string {
-  if (measure(text, small) <= width) return text;
-  let length = text.length;
-  while (length > 0 && measure(`${text.slice(0, length).trimEnd()}…`, small) > width) length--;
-  return length > 0 ? `${text.slice(0, length).trimEnd()}…` : "";
 }

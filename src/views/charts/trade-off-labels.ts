@@ -1,7 +1,7 @@
 /** The labels within the panels of a trade-off chart, still to be placed. */
 import type { Line, Point } from "../drawings/geometry.ts";
 import type { Label, Place } from "../drawings/labels.ts";
-import type { Measure } from "../drawings/text-size.ts";
+import { type Measure, shorten } from "../drawings/text-size.ts";
 import type { Limit } from "./allowed-area.ts";
 import type { TradeOffData } from "./trade-off-data.ts";
 import type { Panel, Spot, TradeOffSheet } from "./trade-off-sheet.ts";
@@ -30,10 +30,11 @@ export function panelLabels(
   content: PanelContent,
   measure: Measure,
 ): Label[] {
+  const third = (sheet.right - sheet.left) / 3;
   return [
-    ...presentLabel(panel, data, content),
-    ...curveLabel(data.y[panel.index]?.name ?? "", content.curve),
-    ...baselineLabel(data, content),
+    ...presentLabel(panel, data, sheet, content, measure),
+    ...curveLabel(shorten(data.y[panel.index]?.name ?? "", third, strong, measure), content.curve),
+    ...baselineLabel(shorten(data.baseline?.name ?? "", third, plain, measure), content),
     ...endLabels(panel, data, content),
     ...content.limits.flatMap((limit) => limitLabel(panel, sheet, limit, measure)),
   ];
@@ -43,10 +44,17 @@ const plain = { size: 12, weight: 400, class: "note" } as const;
 const strong = { size: 13, weight: 600 } as const;
 
 /** With its name in the first panel only; the colour tells it in the others. */
-function presentLabel({ index }: Panel, data: TradeOffData, { present, curve }: PanelContent): Label[] {
+function presentLabel(
+  { index }: Panel,
+  data: TradeOffData,
+  { left, right }: TradeOffSheet,
+  { present, curve }: PanelContent,
+  measure: Measure,
+): Label[] {
   if (!present || !data.present) return [];
   const value = sweptText(data.present, data);
-  const text = index === 0 ? `${data.sweep.name} ${value}` : value;
+  const named = `${data.sweep.name} ${value}`;
+  const text = index === 0 && measure(named, strong) < (right - left) / 2 ? named : value;
   const places = besideCurve(present, curve);
   return [{ ...strong, class: "figure-moved", text, at: present, own: presentRadius, gap: presentRadius + 5, places }];
 }
@@ -61,11 +69,11 @@ function curveLabel(name: string, curve: readonly Line[]): Label[] {
 }
 
 /** Left out where it marks the same place as the present design. */
-function baselineLabel({ baseline: design }: TradeOffData, { baseline, present, curve }: PanelContent): Label[] {
+function baselineLabel(text: string, { baseline, present, curve }: PanelContent): Label[] {
   const moved = baseline && (!present || Math.hypot(baseline.x - present.x, baseline.y - present.y) > 3);
-  if (!moved || !design) return [];
+  if (!moved) return [];
   const places = besideCurve(baseline, curve);
-  return [{ ...plain, text: design.name, at: baseline, own: baselineRadius, gap: baselineRadius + 4, places }];
+  return [{ ...plain, text, at: baseline, own: baselineRadius, gap: baselineRadius + 4, places }];
 }
 
 /** The swept value at either end, unless the present design stands there. */
@@ -90,7 +98,7 @@ function limitLabel(
 ): Label[] {
   const isUpright = edge === "left" || edge === "right";
   if (isUpright && index > 0) return [];
-  const text = `✓ ${allowed.label}`;
+  const text = `✓ ${shorten(allowed.label, (sheet.right - sheet.left) / 2, plain, measure)}`;
   const half = measure(text, plain) / 2 + 8;
   const along = isUpright ? [bottom - 14, top + 14, (top + bottom) / 2] : [sheet.right - half, sheet.left + half];
   const [first, ...elsewhere] = along.map((way) => (isUpright ? { x: at, y: way } : { x: way, y: at }));

@@ -1,7 +1,7 @@
 /** The dimensions of a front view: what is drawn for each, and the labels still to be placed. */
 import type { FrontViewSheet } from "./front-view-sheet.ts";
 import { degreesFigure, heightFigure, heightText, type LengthFormat, lengthText } from "./front-view-words.ts";
-import { type Box, grow, type Point } from "./geometry.ts";
+import type { Box, Point } from "./geometry.ts";
 import { type Label, textBox } from "./labels.ts";
 import type { Mark } from "./sketch.ts";
 import { arc, type Stroke, straight, textAt, tick } from "./strokes.ts";
@@ -28,14 +28,17 @@ export function spanMarks(
   const tips = [right, left].map((half) => sheet.place(half.at(-1)?.lower[1] ?? { x: 0, y: 0 }));
   const [from = 0, to = 0] = tips.map(({ x }) => x);
   const text = `${lengthText(span, format)} span`;
-  const start = { x: (from + to - measure(text, strong)) / 2, y: y + 4.5 };
+  const wide = measure(text, strong);
+  const isWithin = to - from > wide + 40;
+  // Where a wing is small beside its baseline, the figure stands outside.
+  const outside = to + 14 + wide < sheet.room.right ? to + 14 : from - 14 - wide;
+  const start = { x: isWithin ? (from + to - wide) / 2 : outside, y: y + 4.5 };
   const box = textBox(text, strong, start, measure);
-  const { left: gapLeft, right: gapRight } = grow(box, 8);
+  const along = (x1: number, x2: number): Stroke => straight("dimension", { x: x1, y }, { x: x2, y });
   return {
     strokes: [
       ...tips.map((tip) => straight("extension", { x: tip.x, y: tip.y + 4 }, { x: tip.x, y: y + 5 })),
-      straight("dimension", { x: from, y }, { x: gapLeft, y }),
-      straight("dimension", { x: gapRight, y }, { x: to, y }),
+      ...(isWithin ? [along(from, box.left - 8), along(box.right + 8, to)] : [along(from, to)]),
       tick({ x: from, y }),
       tick({ x: to, y }),
     ],

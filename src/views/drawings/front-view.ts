@@ -29,7 +29,7 @@ import {
   strokeMarks,
   textAt,
 } from "./strokes.ts";
-import { estimateWidth, type Measure, textReach } from "./text-size.ts";
+import { estimateWidth, type Measure, shorten, textReach } from "./text-size.ts";
 import { isContinuous, type PanelOutline, type WingInFront, wingOutline } from "./wing-outline.ts";
 
 export type { WingInFront } from "./wing-outline.ts";
@@ -220,12 +220,16 @@ function headMarks(
   measure: Measure,
 ): Mark[] {
   const y = sheet.headLine;
-  const short = leftOut === 0 ? "" : `, ${leftOut} ${leftOut === 1 ? "figure" : "figures"} without room`;
-  const note = textAt("note", `seen from the front, ${unit}${short}`, { x: sheet.room.left, y }, small);
-  if (baseline === undefined) return [note];
-  const right = sheet.room.right;
-  const start = right - measure(baseline, small);
+  const { left, right } = sheet.room;
+  const note = (until: number): Mark => {
+    const lacking = `${leftOut} ${leftOut === 1 ? "figure" : "figures"} without room`;
+    const text = leftOut === 0 ? `seen from the front, ${unit}` : `${unit}, ${lacking}`;
+    return textAt("note", shorten(text, until - left, small, measure), { x: left, y }, small);
+  };
+  if (baseline === undefined) return [note(right)];
+  const name = shorten(baseline, (right - left) / 3, small, measure);
+  const start = right - measure(name, small);
   const middle = y - textReach("x", small.size).above / 2;
   const sample = straight("ghost", { x: start - 30, y: middle }, { x: start - 7, y: middle });
-  return [note, textAt("note", baseline, { x: start, y }, small), ...strokeMarks([sample])];
+  return [note(start - 40), textAt("note", name, { x: start, y }, small), ...strokeMarks([sample])];
 }

@@ -46,6 +46,14 @@ export function canvasMeasure(document: Document, family: string): Measure {
   };
 }
 
+/** A text that is no wider than some px, cut short with "…" if it must be; empty where not even that fits. */
+export function shorten(text: string, width: number, style: TextStyle, measure: Measure): string {
+  if (measure(text, style) <= width) return text;
+  let length = text.length - 1;
+  while (length > 0 && measure(`${text.slice(0, length).trimEnd()}…`, style) > width) length--;
+  return length > 0 ? `${text.slice(0, length).trimEnd()}…` : "";
+}
+
 /** How far ink reaches above and below the baseline, in px; figures and capitals have nothing below. */
 export function textReach(text: string, size: number): { readonly above: number; readonly below: number } {
   return { above: 0.72 * size, below: /[()[\]{}gjpqy,;_Q]/.test(text) ? 0.21 * size : 0.02 * size };

@@ -32,7 +32,7 @@ export function textsOf(svg: Element): TextOnSheet[] {
 /** Points every half px along all lines and outlines; `skip` names classes of areas that texts may stand on. */
 export function inkOf(svg: Element, skip: readonly string[] = []): InkPoint[] {
   return [...svg.querySelectorAll("path, circle, rect")].flatMap((element) => {
-    const of = element.getAttribute("class") ?? element.tagName;
+    const of = element.getAttribute("class") ?? element.localName;
     if (of.split(" ").some((name) => skip.includes(name))) return [];
     const [dx, dy] = shiftOf(element);
     return outlineOf(element, of).map((point) => ({ x: point.x + dx, y: point.y + dy, of }));
@@ -46,8 +46,8 @@ export function shiftOf(element: Element): readonly [number, number] {
 }
 
 function outlineOf(element: Element, of: string): InkPoint[] {
-  if (element.tagName === "path") return alongPath(element.getAttribute("d") ?? "", of);
-  if (element.tagName === "circle") return alongCircle(element, of);
+  if (element.localName === "path") return alongPath(element.getAttribute("d") ?? "", of);
+  if (element.localName === "circle") return alongCircle(element, of);
   const [x, y, width, height] = ["x", "y", "width", "height"].map((name) => numberOf(element, name)) as [
     number,
     number,

@@ -1,5 +1,5 @@
 import { describe, expect, it } from "vitest";
-import { canvasMeasure, estimateWidth, textReach } from "../../../src/views/drawings/text-size.ts";
+import { canvasMeasure, estimateWidth, shorten, textReach } from "../../../src/views/drawings/text-size.ts";
 
 describe("the width of a text", () => {
   it("is near what a browser sets in the font of the page", () => {
@@ -42,4 +42,15 @@ describe("the reach of a text", () => {
     expect(textReach("40.9 mm", 10).below).toBeLessThan(1);
     expect(textReach("span", 10).below).toBeGreaterThan(2);
   });
+});
+
+describe("a text cut short", () => {
+  const measure = (text: string) => text.length;
+  const style = { size: 12, weight: 400 };
+  it("stays as it is where it fits, else ends in three dots, without a blank before them", () => {
+    expect(shorten("as flown", 8, style, measure)).toBe("as flown");
+    expect(shorten("as flown", 7, style, measure)).toBe("as flo…");
+    expect(shorten("as flown", 4, style, measure)).toBe("as…");
+  });
+  it("is empty where nothing fits", () => expect(shorten("as flown", 1, style, measure)).toBe(""));
 });
