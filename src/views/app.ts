@@ -5,6 +5,7 @@ import { Baseline } from "./baseline.ts";
 import type { Desk } from "./desk.ts";
 import { chooseFile, fileNameOf, type OpenedFile, readFile, saveFile } from "./files.ts";
 import { loadEditor } from "./formula-entry.ts";
+import { IdleQueue, whenIdle } from "./idle-queue.ts";
 import { OpenFile } from "./open-file.ts";
 import { sheetElementId } from "./sheet.ts";
 import { words } from "./words.ts";
@@ -40,7 +41,7 @@ export class App extends LitElement {
     super();
     this.session = new Session(functions);
     this.file = new OpenFile(this.session);
-    this.desk = { serial: 0, session: this.session, functions, baseline: new Baseline() };
+    this.desk = { serial: 0, session: this.session, functions, baseline: new Baseline(), idle: new IdleQueue() };
     this.alarm = null;
     this.news = "";
     this.saving = "";
@@ -126,7 +127,7 @@ export class App extends LitElement {
       console.error(error);
       this.alarm = words.demoMissing;
     }
-    whenIdle(() => loadEditor());
+    whenIdle(() => loadEditor(), 3000);
   }
 
   private async ask(): Promise<void> {
@@ -253,9 +254,4 @@ export class App extends LitElement {
     const [file] = event.type === "drop" ? event.dataTransfer.files : [];
     if (file) this.unlessUnsaved(() => this.openRead(file));
   };
-}
-
-function whenIdle(act: () => void): void {
-  if ("requestIdleCallback" in window) requestIdleCallback(act, { timeout: 3000 });
-  else setTimeout(act, 500);
 }

@@ -15,10 +15,17 @@ export abstract class CellView<C extends Cell> extends LitElement {
   declare entered: string | null;
 
   private stops: (() => void)[] = [];
+  private isAway = false;
 
   constructor() {
     super();
     this.entered = null;
+  }
+
+  /** Told by the page: a cell far from the screen follows its results only once nothing moves any more. */
+  set away(away: boolean) {
+    if (this.isAway && !away) this.requestUpdate();
+    this.isAway = away;
   }
 
   /** The accessible name of the group. */
@@ -38,7 +45,8 @@ export abstract class CellView<C extends Cell> extends LitElement {
     super.connectedCallback();
     this.role = "group";
     this.classList.add("cell");
-    const update = (): void => this.requestUpdate();
+    const now = (): void => this.requestUpdate();
+    const update = (): void => (this.isAway ? this.desk.idle.add(now) : now());
     const { session, baseline } = this.desk;
     this.stops = [session.onResult(this.cell.id, update), baseline.onCapture(update)];
   }

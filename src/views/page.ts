@@ -1,7 +1,7 @@
 import { html, LitElement, type TemplateResult } from "lit";
 import { repeat } from "lit/directives/repeat.js";
 import type { Cell } from "../cells/index.ts";
-import { cellElementId } from "./cell-view.ts";
+import { type CellView, cellElementId } from "./cell-view.ts";
 import type { Desk } from "./desk.ts";
 
 /** The notebook's text: its cells in order. A cell draws itself again on its own; the page only when the cells change. */
@@ -9,6 +9,12 @@ export class Page extends LitElement {
   static override properties = { desk: { attribute: false } };
   declare desk: Desk;
   private stop: () => void = () => undefined;
+  private readonly nearness = new IntersectionObserver(
+    (entries) => {
+      for (const { target, isIntersecting } of entries) (target as CellView<Cell>).away = !isIntersecting;
+    },
+    { rootMargin: "150px" },
+  );
 
   protected override createRenderRoot(): HTMLElement {
     return this;
@@ -24,6 +30,12 @@ export class Page extends LitElement {
     super.disconnectedCallback();
     this.removeEventListener("go-to-cell", this.goTo as EventListener);
     this.stop();
+    this.nearness.disconnect();
+  }
+
+  /** Watching what is watched already changes nothing. */
+  protected override updated(): void {
+    for (const cell of this.children) this.nearness.observe(cell);
   }
 
   protected override render(): TemplateResult {
