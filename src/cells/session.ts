@@ -2,6 +2,8 @@ import type { FunctionTable } from "../library/spec.ts";
 import type { Notebook } from "./cell.ts";
 import { compile } from "./compile.ts";
 import { Graph } from "./graph.ts";
+import { hiddenCells } from "./hidden.ts";
+import { History } from "./history.ts";
 import type { Program } from "./step.ts";
 import type { Result } from "./value.ts";
 
@@ -11,6 +13,8 @@ type Stop = () => void;
 export class Session {
   private current: Notebook = { title: "", cells: [], trials: [] };
   private compiled: Program;
+  private history = new History();
+  private hiddenIds: ReadonlySet<string> = new Set();
   private readonly resultListeners = new Map<string, Set<(result: Result) => void>>();
   private readonly settledListeners = new Set<() => void>();
   private readonly notebookListeners = new Set<() => void>();
@@ -31,15 +35,50 @@ export class Session {
     return this.compiled;
   }
 
-  /** Takes another notebook in place of the open one. */
+  /** Takes another notebook in place of the open one; what was done to that one can no longer be undone. */
   open(notebook: Notebook): void {
+    this.history = new History();
     this.take(notebook);
   }
 
-  /** Applies a pure edit; one that changes nothing is not told to anyone. */
-  edit(change: (notebook: Notebook) => Notebook): void {
-    const next = change(this.current);
-    if (next !== this.current) this.take(next);
+  /**
+   * Applies a pure edit as one step that can be undone; one that changes nothing is not told to anyone. Edits of one
+   * gesture, such as a drag, are one step together until `endGesture`.
+   */
+  edit(change: (notebook: Notebook) => Notebook, gesture: string | null = null): void {
+    const before = this.current;
+    const next = change(before);
+    if (next === before) return;
+    this.history.remember(before, next, gesture);
+    this.take(next);
+  }
+
+  /** Ends a gesture: the edit after it is a step of its own. */
+  endGesture(): void {
+    this.history.endGesture();
+  }
+
+  get canUndo(): boolean {
+    return this.history.canUndo;
+  }
+
+  get canRedo(): boolean {
+    return this.history.canRedo;
+  }
+
+  /** Takes the last step back, if there is one. */
+  undo(): void {
+    if (this.history.canUndo) this.take(this.history.undo(this.current));
+  }
+
+  /** Does again what was taken back last, if anything was. */
+  redo(): void {
+    if (this.history.canRedo) this.take(this.history.redo(this.current));
+  }
+
+  /** Ids of the cells whose value an unanswered question hides. */
+  get hidden(): ReadonlySet<string> {
+    return this.hiddenIds;
   }
 
   /** The latest result of a cell, by id; undefined until it has been computed once. */
@@ -80,6 +119,7 @@ export class Session {
     const sameCells = notebook.cells === this.current.cells;
     this.current = notebook;
     if (!sameCells) {
+      this.hiddenIds = hiddenCells(notebook);
       this.compiled = compile(notebook.cells, this.functions, this.compiled);
       this.graph.update(this.compiled);
     }
