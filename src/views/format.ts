@@ -6,6 +6,7 @@
 import type { Value } from "../cells/index.ts";
 import { type ListShape, type RecordShape, type Shape, unitOf } from "../library/index.ts";
 
+/** How a number is told. */
 export interface NumberFormat {
   /** Significant figures, 4 unless said. Digits before the point are never rounded off. */
   readonly figures?: number;

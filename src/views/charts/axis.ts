@@ -9,11 +9,13 @@ export interface Axis {
   readonly ticks: readonly Tick[];
 }
 
+/** One tick: where it lies, px, and what it says. */
 export interface Tick {
   readonly at: number;
   readonly text: string;
 }
 
+/** Where an axis lies and in which unit it tells. */
 export interface AxisOptions {
   /** px of its beginning and its end. */
   readonly range: readonly [number, number];

@@ -29,6 +29,7 @@ export interface Allowed {
   readonly label: string;
 }
 
+/** The sweep of one given, and the designs that are marked on it. */
 export interface TradeOffData {
   /** The given that is swept over its range. */
   readonly sweep: { readonly name: string; readonly unit: string };

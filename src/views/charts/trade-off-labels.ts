@@ -2,7 +2,7 @@
 import type { Line, Point } from "../drawings/geometry.ts";
 import type { Label, Place } from "../drawings/labels.ts";
 import { type Measure, shorten } from "../drawings/text-size.ts";
-import type { Limit } from "./allowed-area.ts";
+import type { AllowedArea, Limit } from "./allowed-area.ts";
 import type { TradeOffData } from "./trade-off-data.ts";
 import type { Panel, Spot, TradeOffSheet } from "./trade-off-sheet.ts";
 import { sweptText } from "./trade-off-words.ts";
@@ -14,12 +14,14 @@ export interface PanelContent {
   readonly radius: number;
   /** The pieces of the curve. */
   readonly curve: readonly Line[];
-  readonly limits: readonly Limit[];
+  readonly area: AllowedArea;
   readonly present: Point | null;
   readonly baseline: Point | null;
 }
 
+/** Radius of the disc of the present design, px. */
 export const presentRadius = 5.5;
+/** Radius of the ring of the baseline, px. */
 export const baselineRadius = 6.5;
 
 /** In the order of their choice: the present design, the curve, the baseline, the ends of the sweep, the checks. */
@@ -36,7 +38,7 @@ export function panelLabels(
     ...curveLabel(shorten(data.y[panel.index]?.name ?? "", third, strong, measure), content.curve),
     ...baselineLabel(shorten(data.baseline?.name ?? "", third, plain, measure), content),
     ...endLabels(panel, data, content),
-    ...content.limits.flatMap((limit) => limitLabel(panel, sheet, limit, measure)),
+    ...content.area.limits.flatMap((limit) => limitLabel(panel, sheet, content.area, limit, measure)),
   ];
 }
 
@@ -89,18 +91,22 @@ function endLabels({ index }: Panel, data: TradeOffData, { spots, radius, curve,
   });
 }
 
-/** At its limit, on the side that is allowed; of checks on x in the first panel only. */
+/** At its limit, within what is allowed if there is room; of checks on x in the first panel only. */
 function limitLabel(
   { index, top, bottom }: Panel,
-  sheet: TradeOffSheet,
+  { left, right }: TradeOffSheet,
+  { box }: AllowedArea,
   { allowed, edge, at }: Limit,
   measure: Measure,
 ): Label[] {
   const isUpright = edge === "left" || edge === "right";
   if (isUpright && index > 0) return [];
-  const text = `✓ ${shorten(allowed.label, (sheet.right - sheet.left) / 2, plain, measure)}`;
+  const text = `✓ ${shorten(allowed.label, (right - left) / 2, plain, measure)}`;
   const half = measure(text, plain) / 2 + 8;
-  const along = isUpright ? [bottom - 14, top + 14, (top + bottom) / 2] : [sheet.right - half, sheet.left + half];
+  const inside = box ?? { left, right, top, bottom };
+  const along = isUpright
+    ? [inside.bottom - 14, inside.top + 14, (inside.top + inside.bottom) / 2, bottom - 14, top + 14]
+    : [inside.right - half, inside.left + half, right - half, left + half];
   const [first, ...elsewhere] = along.map((way) => (isUpright ? { x: at, y: way } : { x: way, y: at }));
   if (!first) return [];
   const places = [({ left: "right", right: "left", top: "below", bottom: "above" } as const)[edge]];

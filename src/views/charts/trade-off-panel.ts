@@ -24,6 +24,7 @@ export interface PanelParts {
   readonly labels: readonly PlacedLabel[];
 }
 
+/** Draws a panel but for its axes; labels that found no room are left out, their points still tell it. */
 export function panelParts(panel: Panel, data: TradeOffData, sheet: TradeOffSheet, measure: Measure): PanelParts {
   const spots = spotsIn(panel, data, sheet);
   const radius = pointRadius(spots);
@@ -40,7 +41,7 @@ export function panelParts(panel: Panel, data: TradeOffData, sheet: TradeOffShee
     ...(baseline ? ring(baseline, baselineRadius) : []),
   ];
   const room = { left: sheet.left + 3, top: panel.top - 4, right: sheet.width - 4, bottom: panel.bottom - 2 };
-  const content = { spots, radius, curve, limits: area.limits, present, baseline };
+  const content = { spots, radius, curve, area, present, baseline };
   const wanted = panelLabels(panel, data, sheet, content, measure);
   const { placed: labels } = placeLabels(wanted, { sheet: room, lines, measure });
   const boxes = labels.map(({ box }) => box);

@@ -26,6 +26,7 @@ export interface TradeOffSheet {
   readonly noteLine: number;
 }
 
+/** How ticks, axis titles and notes are set. */
 export const small = { size: 12, weight: 400 } as const;
 
 /** Lays the panels on a sheet of a width; `panelHeight` is that of each. */

@@ -19,6 +19,7 @@ export function pointName(point: SweepPoint, panel: number, data: TradeOffData):
   return `${begin}: ${quantity.name} ${told(place.y, quantity.unit)}, ${data.x.name} ${told(place.x, data.x.unit)}`;
 }
 
+/** "eda and spiral against loss as tip_break changes". */
 export const tradeOffTitle = ({ x, y, sweep }: TradeOffData): string =>
   `${listInWords(y.map(({ name }) => name))} against ${x.name} as ${sweep.name} changes`;
 

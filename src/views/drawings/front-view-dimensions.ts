@@ -6,7 +6,7 @@ import { type Label, textBox } from "./labels.ts";
 import type { Mark } from "./sketch.ts";
 import { arc, type Stroke, straight, textAt, tick } from "./strokes.ts";
 import type { Measure } from "./text-size.ts";
-import type { PanelOutline } from "./wing-outline.ts";
+import type { Outline, PanelOutline } from "./wing-outline.ts";
 
 interface Dimensions {
   readonly strokes: readonly Stroke[];
@@ -19,7 +19,7 @@ const strong = { size: 13, weight: 600, class: "figure" } as const;
 /** The span under the wing, between extension lines from the tips, the line broken for its figure. */
 export function spanMarks(
   span: number,
-  { right, left }: { readonly right: readonly PanelOutline[]; readonly left: readonly PanelOutline[] },
+  { right, left }: Outline,
   sheet: FrontViewSheet,
   format: LengthFormat,
   measure: Measure,

@@ -1,5 +1,5 @@
 import type { Box, Point } from "./geometry.ts";
-import type { PanelOutline } from "./wing-outline.ts";
+import type { Outline } from "./wing-outline.ts";
 
 /** How a front view lies on its sheet: one scale for both directions, right wing on the reader's left. */
 export interface FrontViewSheet {
@@ -20,18 +20,13 @@ export interface FrontViewSheet {
   readonly room: Box;
 }
 
-interface Halves {
-  readonly right: readonly PanelOutline[];
-  readonly left: readonly PanelOutline[];
-}
-
 /**
  * Lays the wing, with its baseline if there is one, on a sheet of a width. The height follows in steps, so that the
  * sheet does not change with every mm while a knob is dragged; `growth` adds steps of room over the wing.
  */
 export function frontViewSheet(
-  wing: Halves,
-  baseline: Halves | undefined,
+  wing: Outline,
+  baseline: Outline | undefined,
   width: number,
   growth: number,
 ): FrontViewSheet {

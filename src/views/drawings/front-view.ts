@@ -3,9 +3,10 @@
  * breaks on one half and cants on the other, and a baseline as a thin line behind.
  */
 import { angleMarks, heightMarks, spanMarks } from "./front-view-dimensions.ts";
+import { headMarks } from "./front-view-head.ts";
 import { type FrontViewSheet, frontViewSheet } from "./front-view-sheet.ts";
+import { datumStrokes, edgeStrokes, jointPoints, lowerFace, woodMark } from "./front-view-wood.ts";
 import { frontViewWords, isMirrored, type LengthFormat } from "./front-view-words.ts";
-import type { Point } from "./geometry.ts";
 import { type Ground, type Label, type Placing, placeLabels } from "./labels.ts";
 import {
   checkOptions,
@@ -18,28 +19,20 @@ import {
   type Surroundings,
   textMark,
 } from "./sketch.ts";
-import {
-  labelMarks,
-  leaderStrokes,
-  pathThrough,
-  ring,
-  type Stroke,
-  straight,
-  strokeLines,
-  strokeMarks,
-  textAt,
-} from "./strokes.ts";
-import { estimateWidth, type Measure, shorten, textReach } from "./text-size.ts";
-import { isContinuous, type PanelOutline, type WingInFront, wingOutline } from "./wing-outline.ts";
+import { labelMarks, leaderStrokes, ring, type Stroke, strokeLines, strokeMarks } from "./strokes.ts";
+import { estimateWidth, type Measure } from "./text-size.ts";
+import { type Outline, type WingInFront, wingOutline } from "./wing-outline.ts";
 
 export type { WingInFront } from "./wing-outline.ts";
 
+/** What a front view is drawn from. */
 export interface FrontViewData {
   readonly wing: WingInFront;
   /** Drawn as a thin line behind, under its name: "baseline", "as flown". */
   readonly baseline?: { readonly wing: WingInFront; readonly name: string } | undefined;
 }
 
+/** How a front view is drawn. */
 export interface FrontViewOptions {
   /** Name of the wing, for the title. */
   readonly name: string;
@@ -64,7 +57,6 @@ export const liveFrontView = (
 ): LiveDrawing<FrontViewData, FrontViewOptions> => liveDrawing(sketchFrontView, data, options, surroundings);
 
 const known = { name: true, width: true, unit: true, fraction: true, measure: true } as const;
-const small = { size: 12, weight: 400 } as const;
 
 function sketchFrontView(data: FrontViewData, options: FrontViewOptions): Mark {
   checkOptions(options, known, "front view");
@@ -100,8 +92,6 @@ function sketchFrontView(data: FrontViewData, options: FrontViewOptions): Mark {
     ],
   );
 }
-
-type Outline = ReturnType<typeof wingOutline>;
 
 function contentOf(
   { wing }: FrontViewData,
@@ -171,65 +161,3 @@ const faultsOf = ({ placed, leftOut }: Placing): number =>
   100 * leftOut.length + placed.filter(({ isOverLine }) => isOverLine).length;
 
 const jointRadius = 2.6;
-
-const woodMark = ({ lower, upper }: PanelOutline, { place }: FrontViewSheet): Mark =>
-  mark("path", { class: "wood", d: pathThrough([lower[0], lower[1], upper[1], upper[0]].map(place), "Z") });
-
-/** The lower face from the left tip to the right. */
-const lowerFace = ({ right, left }: Outline): Point[] => [
-  ...left.map(({ lower }) => lower[1]).reverse(),
-  ...right.map(({ lower }) => lower[0]),
-  ...right.slice(-1).map(({ lower }) => lower[1]),
-];
-
-/** The lower face in one, each upper face with its step down to the joint, the tips. */
-function edgeStrokes(outline: Outline, wing: WingInFront, { place, scale }: FrontViewSheet): Stroke[] {
-  // Thin wood on a narrow sheet gets thin edges, so that it still shows between them.
-  const thinnest = Math.min(...wing.right.thickness, ...wing.left.thickness) * scale;
-  const width = round(Math.max(0.6, Math.min(1.1, 0.35 * thinnest)));
-  const uppers = [outline.right, outline.left].flatMap((half) =>
-    half.map(({ lower, upper }, index) => {
-      const open = index === 0 && isContinuous(wing);
-      return { class: "edge", width, points: [...(open ? [] : [lower[0]]), ...upper, lower[1]].map(place) };
-    }),
-  );
-  return [...uppers, { class: "edge", width, points: lowerFace(outline).map(place) }];
-}
-
-function jointPoints({ right, left }: Outline, wing: WingInFront): Point[] {
-  const breaks = [...right.slice(1), ...left.slice(1)].map(({ lower }) => lower[0]);
-  const root = right[0]?.lower[0];
-  return root && !isContinuous(wing) ? [root, ...breaks] : breaks;
-}
-
-/** Datum through the root's lower face, and the centre line. */
-function datumStrokes(outline: Outline, sheet: FrontViewSheet): Stroke[] {
-  const root = sheet.place({ x: 0, y: 0 });
-  const top = sheet.place(outline.right[0]?.upper[0] ?? { x: 0, y: 0 }).y;
-  return [
-    straight("datum", { x: sheet.left - 20, y: root.y }, { x: sheet.right + 14, y: root.y }),
-    straight("datum", { x: root.x, y: top - 20 }, { x: root.x, y: root.y + 11 }),
-  ];
-}
-
-function headMarks(
-  sheet: FrontViewSheet,
-  { unit }: LengthFormat,
-  baseline: string | undefined,
-  leftOut: number,
-  measure: Measure,
-): Mark[] {
-  const y = sheet.headLine;
-  const { left, right } = sheet.room;
-  const note = (until: number): Mark => {
-    const lacking = `${leftOut} ${leftOut === 1 ? "figure" : "figures"} without room`;
-    const text = leftOut === 0 ? `seen from the front, ${unit}` : `${unit}, ${lacking}`;
-    return textAt("note", shorten(text, until - left, small, measure), { x: left, y }, small);
-  };
-  if (baseline === undefined) return [note(right)];
-  const name = shorten(baseline, (right - left) / 3, small, measure);
-  const start = right - measure(name, small);
-  const middle = y - textReach("x", small.size).above / 2;
-  const sample = straight("ghost", { x: start - 30, y: middle }, { x: start - 7, y: middle });
-  return [note(start - 40), textAt("note", name, { x: start, y }, small), ...strokeMarks([sample])];
-}

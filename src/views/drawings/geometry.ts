@@ -1,15 +1,18 @@
 /** Points, boxes and lines on a sheet: px, x to the right, y down. */
 
+/** A place on the sheet. */
 export interface Point {
   readonly x: number;
   readonly y: number;
 }
+/** An upright rectangle. */
 export interface Box {
   readonly left: number;
   readonly top: number;
   readonly right: number;
   readonly bottom: number;
 }
+/** A straight line between two points. */
 export interface Line {
   readonly from: Point;
   readonly to: Point;

@@ -26,6 +26,7 @@ export interface Label extends TextStyle {
   readonly own?: number;
 }
 
+/** Where a label came to stand. */
 export interface PlacedLabel {
   readonly label: Label;
   readonly box: Box;

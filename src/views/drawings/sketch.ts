@@ -10,6 +10,7 @@ export interface Mark {
   readonly children: readonly Mark[];
   readonly text?: string;
 }
+/** Attributes by name; undefined ones are left away. */
 export type Attributes = Readonly<Record<string, string | number | undefined>>;
 
 /** Where elements are made: the page's document or one without a page. */
@@ -23,12 +24,14 @@ export interface LiveDrawing<Data, Options> {
   update(data: Data, options: Options): void;
 }
 
+/** An element with children. */
 export const mark = (tag: string, attributes: Attributes, children: readonly Mark[] = []): Mark => ({
   tag,
   attributes,
   children,
 });
 
+/** An element with a text. */
 export const textMark = (tag: string, attributes: Attributes, text: string): Mark => ({
   tag,
   attributes,

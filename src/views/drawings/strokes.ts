@@ -7,6 +7,7 @@ import type { PlacedLabel } from "./labels.ts";
 import { type Mark, mark, round, textMark } from "./sketch.ts";
 import { type TextStyle, textReach } from "./text-size.ts";
 
+/** A line of a drawing: the points it runs through. */
 export interface Stroke {
   /** How it is drawn: a class of drawing.css. */
   readonly class: string;

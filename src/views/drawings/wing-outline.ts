@@ -23,11 +23,17 @@ export interface PanelOutline {
   readonly cant: number;
 }
 
+/** Both halves, root panel first. */
+export interface Outline {
+  readonly right: readonly PanelOutline[];
+  readonly left: readonly PanelOutline[];
+}
+
 /**
  * The panels of both halves, root panel first, with their true thickness on the lower face. At a joint the wood is cut
  * along the plane that halves the angle, where a thicker panel ends in a step; a tip is cut square.
  */
-export function wingOutline(wing: WingInFront): { right: readonly PanelOutline[]; left: readonly PanelOutline[] } {
+export function wingOutline(wing: WingInFront): Outline {
   const right = normals(wing.right);
   const left = normals(wing.left);
   return { right: halfOutline(wing.right, right, left[0]), left: halfOutline(wing.left, left, right[0]) };

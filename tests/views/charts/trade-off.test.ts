@@ -299,6 +299,26 @@ describe("choosing a point", () => {
     send(choices()[1], "focusout", {});
     expect(stops()).toEqual([2]);
   });
+  it("gives the focus to the point that a pointer chose, whichever target lies on top", () => {
+    const { element, choices } = setUp();
+    const focused: number[] = [];
+    for (const [index, choice] of choices().entries()) (choice as SVGElement).focus = () => void focused.push(index);
+    const [x, y] = onScreen(choices()[1]);
+    send(element, "click", { detail: 1, clientX: x, clientY: y });
+    expect(focused).toEqual([1]);
+  });
+  it("lets the keyboard take over from a pointer that rests on a point", () => {
+    const { element, choices } = setUp();
+    const [x, y] = onScreen(choices()[3]);
+    send(element, "pointermove", { clientX: x, clientY: y });
+    send(choices()[0], "focusin", {});
+    expect(choices().map((choice) => choice.getAttribute("class"))).toEqual([
+      "choice near",
+      "choice",
+      "choice",
+      "choice",
+    ]);
+  });
   it("marks the point under the pointer", () => {
     const { element, choices } = setUp();
     const [x, y] = onScreen(choices()[3]);
