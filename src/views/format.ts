@@ -25,13 +25,23 @@ export interface NumberText {
  * 10 million it has no exponent, outside it reads 1.234e-7. Shop fractions are marked "≈" where they had to be rounded.
  * Throws where the unit is not one of the list.
  */
-export function formatNumber(value: number, unit: string, { figures = 4, fraction }: NumberFormat = {}): NumberText {
+export const formatNumber = (value: number, unit: string, format: NumberFormat = {}): NumberText =>
+  numberFormat(unit, format)(value);
+
+/** As formatNumber, for many numbers in one unit, which is read once. */
+export function numberFormat(
+  unit: string,
+  { figures = 4, fraction }: NumberFormat = {},
+): (value: number) => NumberText {
   const { factor, offset } = unitOf(unit || "1");
-  const read = (value - offset) / factor;
-  // A scale with an offset finds its zero only to a rounding error, which must not read −4e-12 °F.
-  const shown = offset !== 0 && Math.abs(read) < 1e-9 ? 0 : read;
-  const isShop = fraction !== undefined && (unit === "in" || unit === "ft");
-  return { number: isShop ? shopFraction(shown, fraction) : decimal(shown, figures), unit: unit === "1" ? "" : unit };
+  const shop = unit === "in" || unit === "ft" ? fraction : undefined;
+  const told = unit === "1" ? "" : unit;
+  return (value) => {
+    const read = (value - offset) / factor;
+    // A scale with an offset finds its zero only to a rounding error, which must not read −4e-12 °F.
+    const shown = offset !== 0 && Math.abs(read) < 1e-9 ? 0 : read;
+    return { number: shop === undefined ? decimal(shown, figures) : shopFraction(shown, shop), unit: told };
+  };
 }
 
 /** A number and its unit as one text; no blank before % and °: "11.63 deg", "3.1%", "8°". */
@@ -66,19 +76,23 @@ const longestList = 8;
 function decimal(value: number, figures: number): string {
   if (!Number.isFinite(value)) return Number.isNaN(value) ? "no number" : value > 0 ? "∞" : "−∞";
   const size = Math.abs(value);
-  const rounded = Number(size.toPrecision(figures));
   const sign = value < 0 ? "−" : "";
   if (size === 0) return "0";
-  if (rounded < shortest || Math.round(size) >= longest) {
+  const rounded = size.toPrecision(figures);
+  if (Number(rounded) < shortest || Math.round(size) >= longest) {
     const [digits = "", exponent = ""] = size.toExponential(figures - 1).split("e");
     return `${sign}${trimZeros(digits)}e${exponent.replace("+", "")}`;
   }
-  const whole = Math.floor(Math.log10(rounded)) + 1;
-  const text = trimZeros(size.toFixed(Math.max(0, figures - whole)));
-  return `${sign}${text}`;
+  // An exponent appears here only where there are more digits before the point than figures.
+  return `${sign}${rounded.includes("e") ? Math.round(size) : trimZeros(rounded)}`;
 }
 
-const trimZeros = (digits: string): string => (digits.includes(".") ? digits.replace(/\.?0+$/, "") : digits);
+function trimZeros(digits: string): string {
+  if (!digits.includes(".")) return digits;
+  let end = digits.length;
+  while (digits[end - 1] === "0") end--;
+  return digits.slice(0, digits[end - 1] === "." ? end - 1 : end);
+}
 
 function shopFraction(value: number, parts: number): string {
   if (!Number.isFinite(value)) return decimal(value, 4);

@@ -36,7 +36,7 @@ export function panelParts(panel: Panel, data: TradeOffData, sheet: TradeOffShee
   const lines: Line[] = [
     ...strokeLines(limits),
     ...curve,
-    ...spots.flatMap((spot) => ring(spot, spot.failed ? crossReach(radius) + 1 : radius)),
+    ...spots.flatMap((spot) => ring(spot, spot.failed ? crossReach(radius) + 1 : radius, 4)),
     ...(present ? ring(present, presentRadius) : []),
     ...(baseline ? ring(baseline, baselineRadius) : []),
   ];

@@ -7,7 +7,7 @@ import { axisTexts, noteText } from "./trade-off-axes.ts";
 import type { TradeOffData } from "./trade-off-data.ts";
 import { panelParts, pointMark } from "./trade-off-panel.ts";
 import { type Spot, tradeOffSheet } from "./trade-off-sheet.ts";
-import { pointName, tradeOffTitle, tradeOffWords } from "./trade-off-words.ts";
+import { pointNames, tradeOffTitle, tradeOffWords } from "./trade-off-words.ts";
 
 /** How a trade-off chart is drawn. */
 export interface TradeOffOptions {
@@ -45,7 +45,8 @@ export function sketchTradeOff({ data, options, focus, under }: TradeOffState) {
   const inHand = under ?? focus;
   const stop = focus ?? { panel: 0, index: presentIndex(data) };
   const point = inHand && data.points[inHand.index];
-  const told = point && inHand ? pointName(point, inHand.panel, data) : null;
+  const nameOf = pointNames(data);
+  const told = point && inHand ? nameOf(point, inHand.panel) : null;
   const layers = [
     layer(
       "area-layer",
@@ -62,7 +63,9 @@ export function sketchTradeOff({ data, options, focus, under }: TradeOffState) {
       "choice-layer",
       panels.flatMap(({ spots, radius }) =>
         spots.map((spot, index) =>
-          choiceMark(spot, radius, data, {
+          choiceMark(spot, radius, {
+            name: nameOf(spot.point, spot.panel),
+            isPresent: data.present !== null && Math.abs(spot.point.value - data.present.value) < 1e-12,
             isStop: isSame(stop, { panel: spot.panel, index }),
             isNear: isSame(inHand, { panel: spot.panel, index }),
           }),
@@ -106,20 +109,22 @@ function presentIndex({ points, present }: TradeOffData): number {
   return Math.max(0, away.indexOf(Math.min(...away)));
 }
 
+interface ChoiceState {
+  readonly name: string;
+  readonly isPresent: boolean;
+  /** True where the Tab key reaches it, and where it is in focus or under the pointer. */
+  readonly isStop: boolean;
+  readonly isNear: boolean;
+}
+
 /** A target as large as a finger needs, with the point in it. */
-function choiceMark(
-  spot: Spot,
-  radius: number,
-  data: TradeOffData,
-  { isStop, isNear }: { readonly isStop: boolean; readonly isNear: boolean },
-): Mark {
-  const isPresent = data.present !== null && Math.abs(spot.point.value - data.present.value) < 1e-12;
+function choiceMark(spot: Spot, radius: number, { name, isPresent, isStop, isNear }: ChoiceState): Mark {
   const attributes = {
     class: isNear ? "choice near" : "choice",
     transform: `translate(${round(spot.x)},${round(spot.y)})`,
     role: "button",
     tabindex: isStop ? 0 : -1,
-    "aria-label": pointName(spot.point, spot.panel, data),
+    "aria-label": name,
     "aria-current": isPresent ? "true" : undefined,
   };
   return mark("g", attributes, [mark("rect", target), pointMark(spot, radius)]);

@@ -1,22 +1,29 @@
 /** What a trade-off chart says in words: names of its points, title and description. */
 import { listInWords } from "../drawings/words.ts";
-import { formatNumber, joinUnit } from "../format.ts";
+import { formatNumber, joinUnit, numberFormat } from "../format.ts";
 import { type Allowed, endsIn, pointIn, type Quantity, type SweepPoint, type TradeOffData } from "./trade-off-data.ts";
 
+const threeFigures = { figures: 3 } as const;
+
 /** A value with its unit, to three figures: "11.6 deg". */
-export const told = (value: number, unit: string): string => joinUnit(formatNumber(value, unit, { figures: 3 }));
+export const told = (value: number, unit: string): string => joinUnit(formatNumber(value, unit, threeFigures));
 
 /** The swept value of a point, to four figures: "12.25 deg". */
 export const sweptText = ({ value }: Pick<SweepPoint, "value">, { sweep }: TradeOffData): string =>
   joinUnit(formatNumber(value, sweep.unit));
 
-/** The name of a point in a panel: "tip_break 12 deg: eda 10.2 deg, loss 3.1%". */
-export function pointName(point: SweepPoint, panel: number, data: TradeOffData): string {
-  const begin = `${data.sweep.name} ${sweptText(point, data)}`;
-  const place = pointIn(point, panel);
-  const quantity = data.y[panel];
-  if (!place || !quantity) return `${begin}: no value, ${reasonOf(point)}`;
-  return `${begin}: ${quantity.name} ${told(place.y, quantity.unit)}, ${data.x.name} ${told(place.x, data.x.unit)}`;
+/** Gives the name of a point in a panel: "tip_break 12 deg: eda 10.2 deg, loss 3.1%". */
+export function pointNames({ sweep, x, y }: TradeOffData): (point: SweepPoint, panel: number) => string {
+  const swept = numberFormat(sweep.unit);
+  const along = numberFormat(x.unit, threeFigures);
+  const up = y.map(({ unit }) => numberFormat(unit, threeFigures));
+  return (point, panel) => {
+    const begin = `${sweep.name} ${joinUnit(swept(point.value))}`;
+    const place = pointIn(point, panel);
+    const tell = up[panel];
+    if (!place || !tell) return `${begin}: no value, ${reasonOf(point)}`;
+    return `${begin}: ${y[panel]?.name} ${joinUnit(tell(place.y))}, ${x.name} ${joinUnit(along(place.x))}`;
+  };
 }
 
 /** "eda and spiral against loss as tip_break changes". */
@@ -45,8 +52,11 @@ export function tradeOffWords(data: TradeOffData): string {
 /** True where every point that has values has the same, so that there is nothing to trade. */
 export function isConstant({ points, x, y }: TradeOffData): boolean {
   const drawn = points.filter((point) => y.some((_, panel) => pointIn(point, panel)));
-  const said = [x, ...y].map(({ unit }, index) => new Set(drawn.map((point) => told(amount(point, index), unit))));
-  return drawn.length > 1 && said.every(({ size }) => size === 1);
+  const stays = ({ unit }: Quantity, index: number) => {
+    const values = drawn.map((point) => amount(point, index));
+    return told(Math.min(...values), unit) === told(Math.max(...values), unit);
+  };
+  return drawn.length > 1 && [x, ...y].every(stays);
 }
 
 /** The swept values that came to nothing, those with one reason together. */

@@ -30,14 +30,15 @@ export function arc(name: string, centre: Point, radius: number, from: number, t
   return { class: name, points };
 }
 
-/** The outline of a circle as labels keep clear of it: eight chords. */
-export const ring = (centre: Point, radius: number): Line[] => {
-  const corners = Array.from({ length: 9 }, (_, index) => ({
-    x: centre.x + radius * Math.cos((index * Math.PI) / 4),
-    y: centre.y + radius * Math.sin((index * Math.PI) / 4),
-  }));
+/** A circle as labels keep clear of it: straight sides about it, four being enough for a small one among many. */
+export function ring(centre: Point, radius: number, sides: 4 | 8 = 8): Line[] {
+  const reach = radius / Math.cos(Math.PI / sides);
+  const corners = Array.from({ length: sides + 1 }, (_, index) => {
+    const turn = (2 * Math.PI * index) / sides;
+    return { x: centre.x + reach * Math.cos(turn), y: centre.y + reach * Math.sin(turn) };
+  });
   return linesThrough(corners);
-};
+}
 
 /** The slanting tick at the end of a dimension line. */
 export const tick = ({ x, y }: Point): Stroke => straight("tick", { x: x - 3, y: y + 3 }, { x: x + 3, y: y - 3 });
