@@ -2,6 +2,8 @@
 import {
   acceptCompletion,
   autocompletion,
+  closeCompletion,
+  completionKeymap,
   completionStatus,
   currentCompletions,
   moveCompletionSelection,
@@ -33,6 +35,8 @@ export interface FormulaEditor {
   /** Marks the faulty term, or none. */
   mark(fault: Fault | null): void;
   focus(caret: Caret): void;
+  /** Puts a text in the place of what is selected, as if it were typed. */
+  type(text: string): void;
   close(): void;
 }
 
@@ -75,6 +79,7 @@ export function openFormulaEditor(root: ShadowRoot, options: FormulaEditorOption
       view.dispatch({ selection });
       view.focus();
     },
+    type: (typed) => view.dispatch(view.state.replaceSelection(typed), { userEvent: "input.type" }),
     close: () => view.destroy(),
   };
 }
@@ -114,6 +119,7 @@ const textOf = (view: EditorView): string => view.state.doc.toString();
 const language = LRLanguage.define({ name: "formula", parser });
 
 const formulaExtensions = (scope: CompletionScope): Extension => [
+  Prec.highest(keymap.of(completionKeymap.filter(({ key }) => key !== "Escape"))),
   language,
   syntaxHighlighting(formulaHighlighter),
   bracketMatching({ brackets: "()[]" }),
@@ -121,6 +127,8 @@ const formulaExtensions = (scope: CompletionScope): Extension => [
     override: [completeFormula(scope)],
     // Enter commits what was typed; only what was chosen with the arrows, or by Tab, is put in.
     selectOnOpen: false,
+    interactionDelay: 0,
+    defaultKeymap: false,
     icons: false,
     maxRenderedOptions: 80,
   }),
@@ -133,7 +141,12 @@ function keysOf({ onLeave, onStep, onTab }: FormulaEditorOptions) {
   };
   return [
     { key: "Enter", run: leave("enter"), shift: insertNewline },
-    { key: "Escape", run: leave("escape") },
+    // A list that is still being looked for is not in the way.
+    {
+      key: "Escape",
+      run: (view: EditorView) =>
+        completionStatus(view.state) === "active" ? closeCompletion(view) : leave("escape")(view),
+    },
     {
       key: "Tab",
       run: (view: EditorView) => takeCompletion(view) || onTab(1, textOf(view)),

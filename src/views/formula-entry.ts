@@ -19,7 +19,7 @@ export class FormulaEntry extends LitElement {
     scope: { attribute: false },
   };
   static override styles = css`
-    :host { display: block; min-width: 0; }
+    :host { display: block; min-width: 0; outline: none; }
     code { font: inherit; white-space: pre-wrap; overflow-wrap: anywhere; }
   `;
   declare label: string;
@@ -38,16 +38,26 @@ export class FormulaEntry extends LitElement {
   onTab: (direction: -1 | 1, text: string) => boolean = () => false;
 
   private editor: FormulaEditor | null = null;
+  /** What is typed before the editor is there. */
+  private early = "";
+
+  constructor() {
+    super();
+    this.addEventListener("keydown", (event) => this.keepEarly(event));
+  }
 
   protected override render() {
     return this.editor ? undefined : html`<code>${this.text}</code>`;
   }
 
   protected override async firstUpdated(): Promise<void> {
+    this.tabIndex = -1;
+    this.focus();
     const { openFormulaEditor } = await loadEditor();
     if (!this.isConnected) return;
     const root = this.renderRoot as ShadowRoot;
     root.replaceChildren();
+    this.removeAttribute("tabindex");
     this.editor = openFormulaEditor(root, {
       label: this.label,
       text: this.text,
@@ -59,6 +69,15 @@ export class FormulaEntry extends LitElement {
     });
     this.editor.mark(this.fault);
     this.editor.focus(this.caret);
+    if (this.early !== "") this.editor.type(this.early);
+  }
+
+  private keepEarly(event: KeyboardEvent): void {
+    if (this.editor || event.ctrlKey || event.metaKey || event.altKey) return;
+    if (event.key === "Backspace") this.early = this.early.slice(0, -1);
+    else if (event.key.length === 1) this.early += event.key;
+    else return;
+    event.preventDefault();
   }
 
   /** Once the editor is there the template has nothing more to draw. */

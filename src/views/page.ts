@@ -74,6 +74,8 @@ export class Page extends LitElement {
     const id = program.byName.get(detail)?.id ?? notebook.cells.find((cell) => cell.id === detail)?.id;
     const element = id === undefined ? null : document.getElementById(cellElementId(id));
     element?.scrollIntoView({ block: "center" });
-    element?.querySelector<HTMLElement>(".formula-button, button, input")?.focus({ preventScroll: true });
+    const place =
+      element?.querySelector<HTMLElement>(".formula-button") ?? element?.querySelector<HTMLElement>("button");
+    place?.focus({ preventScroll: true });
   };
 }

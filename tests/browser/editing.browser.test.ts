@@ -1,0 +1,184 @@
+import { cell, enterFormula, figureText, openNotebook, trainer, value } from "./notebooks.ts";
+import { expect, test } from "./page.ts";
+
+test("a formula that is typed takes effect with each key: values, front view and chart follow", async ({ open }) => {
+  const { page } = await open();
+  await openNotebook(page, trainer);
+  await expect.poll(() => value(page, "tip_break")).toBe("9 deg");
+  const before = { eda: await value(page, "eda"), front: await figureText(page, "Front view of main_wing") };
+  const chart = await figureText(page, "What righting costs");
+  expect(before.front).toContain("Span");
+  const box = await enterFormula(page, "tip_break");
+  await box.fill("14 deg");
+  await expect.poll(() => value(page, "tip_break")).toBe("14 deg");
+  await expect.poll(() => value(page, "eda")).not.toBe(before.eda);
+  await expect.poll(() => figureText(page, "Front view of main_wing")).not.toBe(before.front);
+  await expect.poll(() => figureText(page, "What righting costs")).not.toBe(chart);
+  // Still being entered: nothing had to be confirmed.
+  expect(await box.isVisible()).toBe(true);
+});
+
+test("Escape brings the old formula back and gives the focus back to the button", async ({ open }) => {
+  const { page } = await open();
+  await openNotebook(page, trainer);
+  const box = await enterFormula(page, "half");
+  await box.fill("230 mm");
+  await expect.poll(() => value(page, "twice")).toBe("460 mm");
+  await page.keyboard.press("Escape");
+  await expect.poll(() => value(page, "twice")).toBe("400 mm");
+  expect(await box.count()).toBe(0);
+  await expect.poll(() => page.evaluate(() => document.activeElement?.ariaLabel)).toBe("edit formula of half");
+});
+
+test("the knob of a slider sets the formula in the given's own unit, and everything follows while it moves", async ({
+  open,
+}) => {
+  const { page } = await open();
+  await openNotebook(page, trainer);
+  const slider = page.getByRole("slider", { name: "slide tip_break", exact: true });
+  const eda = await value(page, "eda");
+  const front = await figureText(page, "Front view of main_wing");
+  const box = await slider.boundingBox();
+  if (!box) throw new Error("got no place of the slider, expected one");
+  await page.mouse.move(box.x + box.width * 0.45, box.y + box.height / 2);
+  await page.mouse.down();
+  await page.mouse.move(box.x + box.width * 0.75, box.y + box.height / 2, { steps: 6 });
+  await expect.poll(() => value(page, "tip_break")).toBe("15 deg");
+  await expect.poll(() => value(page, "eda")).not.toBe(eda);
+  await expect.poll(() => figureText(page, "Front view of main_wing")).not.toBe(front);
+  await page.mouse.up();
+  expect(await cell(page, "tip_break").locator("code").textContent()).toBe("15 deg");
+  expect(await slider.getAttribute("aria-valuetext")).toBe("15 deg");
+  await expect.poll(() => cell(page, "tip_break").textContent()).toContain("+6 on the baseline");
+  await slider.press("ArrowLeft");
+  await expect.poll(() => value(page, "tip_break")).toBe("14.5 deg");
+});
+
+test("a wrong unit is marked at its term while it is typed, and the rest stays alive", async ({ open }) => {
+  const { page } = await open();
+  await openNotebook(page, trainer);
+  const before = await value(page, "twice");
+  const box = await enterFormula(page, "twice");
+  await box.fill("2 * half + 3 kg");
+  await expect.poll(() => cell(page, "twice").locator(".fault").textContent()).toMatch(/length.*mass/s);
+  const marked = () => page.locator("spanwise-formula-entry .faulty").allTextContents();
+  await expect.poll(async () => (await marked()).join("")).toContain("3 kg");
+  expect(await box.getAttribute("aria-invalid")).toBe("true");
+  // The notebook keeps what it had until the formula is mended or left.
+  expect(await value(page, "twice")).toBe(before);
+  await page.keyboard.press("Enter");
+  await expect.poll(() => cell(page, "twice").locator("mark").allTextContents()).not.toEqual([]);
+  expect(await value(page, "twice")).toContain("no value");
+  expect(await value(page, "eda")).toMatch(/deg$/);
+  const again = await enterFormula(page, "twice");
+  await again.fill("2 * half + 3 mm");
+  await page.keyboard.press("Enter");
+  await expect.poll(() => value(page, "twice")).toBe("403 mm");
+  expect(await cell(page, "twice").locator("mark, .fault").count()).toBe(0);
+});
+
+test("a text that cannot be read is kept as it is when the focus goes elsewhere", async ({ open }) => {
+  const { page } = await open();
+  await openNotebook(page, trainer);
+  const box = await enterFormula(page, "half");
+  await box.fill("200 mm *");
+  await page.getByRole("slider", { name: "slide tip_break", exact: true }).focus();
+  await expect.poll(() => box.count()).toBe(0);
+  expect(await cell(page, "half").locator("code").textContent()).toContain("200 mm *");
+  await expect.poll(() => cell(page, "half").locator(".fault").textContent()).toContain("ends");
+  const waiting = cell(page, "twice").locator(".waits");
+  await expect.poll(() => waiting.textContent()).toContain("half");
+  await waiting.getByRole("link", { name: "half" }).click();
+  await expect.poll(() => page.evaluate(() => document.activeElement?.ariaLabel)).toBe("edit formula of half");
+});
+
+test("a formula is entered, completed and left by keyboard alone", async ({ open }) => {
+  const { page } = await open();
+  await openNotebook(page, trainer);
+  await page.getByRole("button", { name: "edit formula of eda" }).focus();
+  await page.keyboard.press("Enter");
+  await page.getByRole("textbox", { name: "formula of eda" }).waitFor();
+  // All is selected: typing replaces it.
+  await page.keyboard.type("equ");
+  const list = page.getByRole("listbox");
+  await list.waitFor();
+  expect(await list.getByRole("option").first().textContent()).toContain("equivalent_dihedral");
+  await page.keyboard.press("Tab");
+  await page.keyboard.type("main_w");
+  await list.waitFor();
+  await page.keyboard.press("Tab");
+  await expect
+    .poll(() => page.getByRole("textbox", { name: "formula of eda" }).textContent())
+    .toBe("equivalent_dihedral(main_wing)");
+  await page.keyboard.press("Enter");
+  await expect.poll(() => page.evaluate(() => document.activeElement?.ariaLabel)).toBe("edit formula of eda");
+  await expect.poll(() => value(page, "eda")).toMatch(/deg$/);
+});
+
+test("fields of a record and units are offered where they can stand", async ({ open }) => {
+  const { page } = await open();
+  await openNotebook(page, trainer);
+  const box = await enterFormula(page, "twice");
+  await box.fill("");
+  await page.keyboard.type("main_wing.sp");
+  const list = page.getByRole("listbox");
+  await list.waitFor();
+  expect(await list.getByRole("option").first().textContent()).toContain("span");
+  await page.keyboard.press("Tab");
+  await expect.poll(() => box.textContent()).toBe("main_wing.span");
+  await page.keyboard.type(" + 12 m");
+  await list.waitFor();
+  expect((await list.getByRole("option").allTextContents()).join(" ")).toContain("mm");
+  await page.keyboard.type("m");
+  await page.keyboard.press("Enter");
+  await expect.poll(() => value(page, "twice")).toMatch(/mm$/);
+  expect(await cell(page, "twice").locator("code").textContent()).toBe("main_wing.span + 12 mm");
+});
+
+test("a given is never offered the names of cells", async ({ open }) => {
+  const { page } = await open();
+  await openNotebook(page, trainer);
+  const box = await enterFormula(page, "half");
+  await box.fill("");
+  await page.keyboard.type("m");
+  const list = page.getByRole("listbox");
+  await list.waitFor();
+  const offered = (await list.getByRole("option").allTextContents()).join(" ");
+  expect(offered).toContain("max");
+  expect(offered).not.toContain("main_wing");
+});
+
+test("a note and a reason are entered as plain text; Escape calls off", async ({ open }) => {
+  const { page } = await open();
+  await openNotebook(page, trainer);
+  const note = page.getByRole("group", { name: "note" }).first();
+  await expect.poll(() => note.textContent()).toMatch(/The V would be [\d.]+ deg/);
+  await note.hover();
+  await note.getByRole("button", { name: "edit note" }).click();
+  const text = page.getByRole("textbox", { name: "text of note" });
+  await text.fill(
+    "**Loss** is {loss}, <b>not</b> {nothing}. [more](https://example.org/x) [less](javascript:alert(1)) &amp;",
+  );
+  await text.press("Control+Enter");
+  await expect.poll(() => note.textContent()).toMatch(/Loss is [\d.]+%, <b>not<\/b> {nothing}\. more less/);
+  expect(await note.locator("strong").textContent()).toBe("Loss");
+  expect(await note.textContent()).toContain("&amp;");
+  expect(await note.locator("a[target]").evaluateAll((all) => all.map((each) => each.getAttribute("href")))).toEqual([
+    "https://example.org/x",
+  ]);
+  await expect.poll(() => note.locator(".fault").textContent()).toContain("nothing");
+  await page.getByRole("button", { name: "edit reason of tip_break" }).click();
+  await page.getByRole("textbox", { name: "reason of tip_break" }).fill("for another reason");
+  await page.keyboard.press("Escape");
+  expect(await cell(page, "tip_break").textContent()).toContain("rolls out before");
+});
+
+test("the title is entered in place", async ({ open }) => {
+  const { page } = await open();
+  await openNotebook(page, trainer);
+  await page.getByRole("button", { name: "edit the title" }).click();
+  await page.getByRole("textbox", { name: "title of the notebook" }).fill("Sparrow");
+  await page.keyboard.press("Enter");
+  await expect.poll(() => page.getByRole("heading", { level: 1 }).textContent()).toContain("Sparrow");
+  await expect.poll(() => page.title()).toContain("Sparrow");
+});
