@@ -1,3 +1,4 @@
+import { sameShape } from "./shapes.ts";
 import type { Step } from "./step.ts";
 import type { Result } from "./value.ts";
 
@@ -37,5 +38,5 @@ export class GraphNode {
 /** True where the new result says just what the one before did: a plain value of the same shape. */
 function isRepeated(before: Result | undefined, result: Result): boolean {
   if (before === undefined || !before.ok || !result.ok || before.value !== result.value) return false;
-  return typeof result.value !== "object" && before.shape === result.shape && result.margin === undefined;
+  return typeof result.value !== "object" && sameShape(before.shape, result.shape) && result.margin === undefined;
 }

@@ -49,7 +49,7 @@ export class Graph {
 
   /** Resolves once every cell has the result of the latest program. */
   settled(): Promise<void> {
-    if (!this.updating && this.running === 0) return Promise.resolve();
+    if (this.isDone()) return Promise.resolve();
     return new Promise((resolve) => this.waiting.push(resolve));
   }
 
@@ -77,10 +77,12 @@ export class Graph {
     });
   }
 
+  /** Lets go of everything: nobody hears of anything any more, and who waits waits no longer. */
   dispose(): void {
     for (const run of this.runs.values()) run.gone = true;
     this.nodes.clear();
     this.runtime.dispose();
+    this.release();
   }
 
   /**
@@ -167,10 +169,19 @@ export class Graph {
   }
 
   private settleIfDone(): void {
-    if (this.updating || this.running > 0) return;
+    if (!this.isDone() || this.runtime._disposed) return;
+    this.listener.onSettled();
+    // Unless the listener has edited in its turn.
+    if (this.isDone()) this.release();
+  }
+
+  private isDone(): boolean {
+    return this.runtime._disposed || (!this.updating && this.running === 0);
+  }
+
+  private release(): void {
     const { waiting } = this;
     this.waiting = [];
-    this.listener.onSettled();
     for (const resolve of waiting) resolve();
   }
 }
