@@ -236,14 +236,21 @@ export class App extends LitElement {
   }
 
   private readonly key = (event: KeyboardEvent): void => {
-    if (!(event.ctrlKey || event.metaKey) || event.shiftKey || event.altKey) return;
-    const key = event.key.toLowerCase();
-    if (key !== "s" && key !== "o") return;
+    if (!(event.ctrlKey || event.metaKey) || event.altKey || this.waiting) return;
+    const act = this.shortcut(event.key.toLowerCase(), event.shiftKey);
+    // What is being entered undoes its own steps.
+    if (!act || (act.isHistory && isEntry(event.target))) return;
     event.preventDefault();
-    if (this.waiting) return;
-    if (key === "s") this.save();
-    else this.ask();
+    act.run();
   };
+
+  private shortcut(key: string, shift: boolean): { isHistory: boolean; run: () => void } | null {
+    if (key === "s" && !shift) return { isHistory: false, run: () => this.save() };
+    if (key === "o" && !shift) return { isHistory: false, run: () => this.ask() };
+    if (key === "z" && !shift) return { isHistory: true, run: () => this.session.undo() };
+    if (key === "y" || key === "z") return { isHistory: true, run: () => this.session.redo() };
+    return null;
+  }
 
   private readonly drag = (event: DragEvent): void => {
     if (!event.dataTransfer?.types.includes("Files")) return;
@@ -254,4 +261,9 @@ export class App extends LitElement {
     const [file] = event.type === "drop" ? event.dataTransfer.files : [];
     if (file) this.unlessUnsaved(() => this.openRead(file));
   };
+}
+
+/** True within a text that is being entered; a knob is none. */
+function isEntry(target: EventTarget | null): boolean {
+  return target instanceof Element && target.closest("spanwise-formula-entry, textarea, input[type=text]") !== null;
 }

@@ -94,12 +94,13 @@ export class Bar extends LitElement {
   private async leave(keepFocus: boolean): Promise<void> {
     if (!this.entered) return;
     this.entered = false;
+    this.desk.session.endGesture();
     await this.updateComplete;
     if (keepFocus) this.querySelector<HTMLElement>(".title-button")?.focus();
   }
 
   private setTitle(title: string): void {
-    this.desk.session.edit((notebook) => setTitle(notebook, title));
+    this.desk.session.edit((notebook) => setTitle(notebook, title), "title");
   }
 
   private ask(what: string): void {

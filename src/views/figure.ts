@@ -12,6 +12,8 @@ export interface FigureContext<C extends DrawingCell | ChartCell = DrawingCell |
   readonly result: Ok;
   /** Of the sheet, in px. */
   readonly width: number;
+  /** How high a figure may be to stand on the screen as a whole, in px; null where there is room. */
+  readonly height: number | null;
   readonly measure: Measure;
 }
 

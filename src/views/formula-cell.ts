@@ -108,6 +108,7 @@ export class FormulaCell extends ReasonedCell<GivenCell | DerivedCell | CheckCel
       position: positionOf(track, Number(result.value)),
       baseline: before?.ok ? positionOf(track, Number(before.value)) : null,
       onSlide: (position) => this.slide(track, position),
+      onRelease: () => this.release(),
     });
   }
 
@@ -157,12 +158,14 @@ export class FormulaCell extends ReasonedCell<GivenCell | DerivedCell | CheckCel
   private readonly leave = (by: Leaving, text: string): void => {
     if (this.entered !== "formula") return;
     this.setFormula(by === "escape" ? this.formulaBefore : text);
+    this.desk.session.endGesture();
     this.held = null;
     this.rest(by === "away" ? null : ".formula-button");
   };
 
-  private setFormula(formula: string): void {
-    this.desk.session.edit(this.edit(formula));
+  /** All that is typed from entering to leaving is one step to undo, and so is a drag. */
+  private setFormula(formula: string, gesture: "type" | "slide" = "type"): void {
+    this.desk.session.edit(this.edit(formula), `${gesture} ${this.cell.id}`);
   }
 
   private readonly edit =
@@ -172,13 +175,18 @@ export class FormulaCell extends ReasonedCell<GivenCell | DerivedCell | CheckCel
 
   /** The knob may move more often than the screen is drawn; the notebook follows once a frame. */
   private slide(track: Track, position: number): void {
-    if (this.dragged === null) {
-      requestAnimationFrame(() => {
-        const { dragged } = this;
-        this.dragged = null;
-        if (dragged && this.isConnected) this.setFormula(formulaAt(dragged.track, dragged.position));
-      });
-    }
+    if (this.dragged === null) requestAnimationFrame(() => this.follow());
     this.dragged = { track, position };
+  }
+
+  private follow(): void {
+    const { dragged } = this;
+    this.dragged = null;
+    if (dragged && this.isConnected) this.setFormula(formulaAt(dragged.track, dragged.position), "slide");
+  }
+
+  private release(): void {
+    this.follow();
+    this.desk.session.endGesture();
   }
 }

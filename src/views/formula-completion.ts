@@ -73,7 +73,7 @@ function fieldsAt(context: CompletionContext, scope: CompletionScope): Completio
 /** The largest expression that ends at a place. */
 function expressionBefore(context: CompletionContext, end: number): SyntaxNode {
   let node = syntaxTree(context.state).resolveInner(end, -1);
-  while (node.parent && node.parent.to === end && node.parent.name !== "ArgumentList") node = node.parent;
+  while (node.parent && node.parent.to === end) node = node.parent;
   return node;
 }
 

@@ -66,11 +66,12 @@ export class NoteCellView extends CellView<NoteCell> {
   private leave(by: Leaving): void {
     if (this.entered === null) return;
     if (by === "escape") this.setText(this.textBefore);
+    this.desk.session.endGesture();
     this.rest(by === "away" ? null : ".note-button");
   }
 
   private setText(text: string): void {
-    this.desk.session.edit((notebook) => editCell(notebook, this.cell.id, { text }));
+    this.desk.session.edit((notebook) => editCell(notebook, this.cell.id, { text }), `text ${this.cell.id}`);
   }
 }
 

@@ -70,12 +70,13 @@ export abstract class ReasonedCell<C extends GivenCell | DerivedCell | CheckCell
 
   private setReason(text: string | undefined): void {
     const reason = text?.trim() ? text : undefined;
-    this.desk.session.edit((notebook) => editCell(notebook, this.cell.id, { reason }));
+    this.desk.session.edit((notebook) => editCell(notebook, this.cell.id, { reason }), `reason ${this.cell.id}`);
   }
 
   private leaveReason(by: Leaving): void {
     if (this.entered !== "reason") return;
     if (by === "escape") this.setReason(this.reasonBefore);
+    this.desk.session.endGesture();
     this.rest(by === "away" ? null : ".reason-button");
   }
 }

@@ -8,6 +8,9 @@ import { figureTitle, showsOf } from "./figure-words.ts";
 import { makeFigure } from "./figures.ts";
 import { words } from "./words.ts";
 
+/** Width of a figure on paper, in px: what fits between the margins at a size that can be read. */
+const paperWidth = 660;
+
 /** A sheet on the board: its title, what it shows, and the figure, which follows every change in place. */
 export class Sheet extends LitElement {
   static override properties = {
@@ -40,7 +43,9 @@ export class Sheet extends LitElement {
     const { session, baseline } = this.desk;
     const draw = (): void => this.draw();
     const sizes = new ResizeObserver(([entry]) => {
-      const width = Math.floor(entry?.contentRect.width ?? 0);
+      // On paper a figure is drawn for the width of the paper.
+      const most = matchMedia("print").matches ? paperWidth : Number.POSITIVE_INFINITY;
+      const width = Math.min(most, Math.floor(entry?.contentRect.width ?? 0));
       if (width === this.width || width === 0) return;
       this.width = width;
       this.draw();
@@ -94,7 +99,7 @@ export class Sheet extends LitElement {
       this.requestUpdate();
       return;
     }
-    const context = { desk, cell, result, width, measure };
+    const context = { desk, cell, result, width, height: this.room(), measure };
     try {
       this.problem = this.figure ? this.figure.draw(context) : this.make(context);
     } catch (error) {
@@ -103,6 +108,11 @@ export class Sheet extends LitElement {
     }
     if (this.problem !== null) this.clear();
     this.requestUpdate();
+  }
+
+  /** On a narrow screen the board is a strip above the page. */
+  private room(): number | null {
+    return matchMedia("screen and (max-width: 899px)").matches ? Math.round(window.innerHeight * 0.34) - 80 : null;
   }
 
   private make(context: FigureContext): string | null {

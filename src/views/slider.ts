@@ -9,10 +9,12 @@ export interface SliderOptions {
   /** Where it stood when the notebook was opened; null where it was not there. */
   readonly baseline: number | null;
   onSlide(position: number): void;
+  /** The knob was let go. */
+  onRelease(): void;
 }
 
 /** A line with ticks at its quarters and at the baseline, its ends labelled, over it the knob of a native range. */
-export function slider({ label, track, position, baseline, onSlide }: SliderOptions): TemplateResult {
+export function slider({ label, track, position, baseline, onSlide, onRelease }: SliderOptions): TemplateResult {
   const share = (at: number): number => Math.min(1, Math.max(0, (at - track.from) / (track.to - track.from)));
   const percent = (at: number): string => `${(100 * at).toFixed(3)}%`;
   const moved = baseline !== null && Math.abs(position - baseline) > 1e-9 * Math.max(Math.abs(position), track.step);
@@ -26,7 +28,7 @@ export function slider({ label, track, position, baseline, onSlide }: SliderOpti
         ${baseline === null ? "" : svg`<line class="start" x1=${percent(share(baseline))} x2=${percent(share(baseline))} y1="3" y2="15"></line>`}
       </svg>
       <input type="range" aria-label=${label} aria-valuetext=${formulaAt(track, position)} min=${track.from} max=${track.to}
-        step=${track.step} .value=${live(String(position))} @input=${slide} />
+        step=${track.step} .value=${live(String(position))} @input=${slide} @change=${onRelease} />
     </span>
     <span class="end" aria-hidden="true">${formulaAt(track, track.to)}</span>
   </div>`;

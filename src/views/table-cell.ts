@@ -235,13 +235,15 @@ export class TableCellView extends ReasonedCell<TableCell> {
   private close(text: string): boolean {
     if (this.entered !== "entry") return false;
     this.set(text);
+    this.desk.session.endGesture();
     this.held = null;
     this.entered = null;
     return true;
   }
 
   private set(text: string): void {
-    this.desk.session.edit(this.edit(text));
+    const { row, column } = this.place;
+    this.desk.session.edit(this.edit(text), `type ${this.cell.id} ${row} ${column}`);
   }
 
   private edit(text: string): (notebook: Notebook) => Notebook {

@@ -31,7 +31,7 @@ export function tradeOffFigure(first: FigureContext<ChartCell>): Figure | string
 
 const mostPoints = 41;
 
-function contentsOf({ desk, cell, result, width, measure }: FigureContext<ChartCell>, swept: SweptRows) {
+function contentsOf({ desk, cell, result, width, height, measure }: FigureContext<ChartCell>, swept: SweptRows) {
   const { session, baseline } = desk;
   const { program } = session;
   const given = cell.sweep === undefined ? undefined : program.byName.get(cell.sweep);
@@ -63,6 +63,7 @@ function contentsOf({ desk, cell, result, width, measure }: FigureContext<ChartC
   const options: TradeOffOptions = {
     title: cell.title,
     width,
+    panelHeight: height === null ? undefined : Math.max(56, (height - 60) / y.length - 30),
     measure,
     onChoose: (value) => choose(desk, given, track, value),
   };

@@ -182,3 +182,27 @@ test("the title is entered in place", async ({ open }) => {
   await expect.poll(() => page.getByRole("heading", { level: 1 }).textContent()).toContain("Sparrow");
   await expect.poll(() => page.title()).toContain("Sparrow");
 });
+
+test("a drag, and a formula from entering to leaving, are each taken back by one undo", async ({ open }) => {
+  const { page } = await open();
+  await openNotebook(page, trainer);
+  const slider = page.getByRole("slider", { name: "slide tip_break", exact: true });
+  const box = await slider.boundingBox();
+  if (!box) throw new Error("got no place of the slider, expected one");
+  await page.mouse.move(box.x + box.width * 0.45, box.y + box.height / 2);
+  await page.mouse.down();
+  await page.mouse.move(box.x + box.width * 0.75, box.y + box.height / 2, { steps: 6 });
+  await page.mouse.up();
+  await expect.poll(() => value(page, "tip_break")).toBe("15 deg");
+  const half = await enterFormula(page, "half");
+  await half.fill("");
+  await page.keyboard.type("215 mm");
+  await page.keyboard.press("Enter");
+  await expect.poll(() => value(page, "twice")).toBe("430 mm");
+  await page.keyboard.press("Control+z");
+  await expect.poll(() => value(page, "twice")).toBe("400 mm");
+  await page.keyboard.press("Control+z");
+  await expect.poll(() => value(page, "tip_break")).toBe("9 deg");
+  await page.keyboard.press("Control+Shift+z");
+  await expect.poll(() => value(page, "tip_break")).toBe("15 deg");
+});
