@@ -26,6 +26,17 @@ import { exactEquivalentDihedral } from "./dihedral/exact-equivalent-dihedral.ts
 import { tiltLoss } from "./dihedral/tilt-loss.ts";
 import { balance } from "./mass/balance.ts";
 import { ballast } from "./mass/ballast.ts";
+import { combine } from "./mass/combine.ts";
+import { finMass } from "./mass/fin-mass.ts";
+import { jointMass } from "./mass/joint-mass.ts";
+import { laminate } from "./mass/laminate.ts";
+import { panelMasses } from "./mass/panel-masses.ts";
+import { pointMass } from "./mass/point-mass.ts";
+import { sheetDensity } from "./mass/sheet-density.ts";
+import { stickMass } from "./mass/stick-mass.ts";
+import { stripMass } from "./mass/strip-mass.ts";
+import { tailplaneMass } from "./mass/tailplane-mass.ts";
+import { wingMass } from "./mass/wing-mass.ts";
 import { curvedWing } from "./shape/curved-wing.ts";
 import { fin } from "./shape/fin.ts";
 import { tailplane } from "./shape/tailplane.ts";
@@ -35,7 +46,7 @@ import { finVolume } from "./stability/fin-volume.ts";
 import { spiralParameter } from "./stability/spiral-parameter.ts";
 import { tailVolume } from "./stability/tail-volume.ts";
 
-export type { Balance } from "./mass/balance-record.ts";
+export type { Part } from "./mass/part-record.ts";
 export { isDimensionless, siUnit } from "./quantity.ts";
 export type { Fin } from "./shape/fin-record.ts";
 export type { Half, Stations } from "./shape/half-record.ts";
@@ -55,7 +66,18 @@ export const functions: FunctionTable = functionTable([
   exactEquivalentDihedral,
   tiltLoss,
   balance,
+  combine,
   ballast,
+  wingMass,
+  panelMasses,
+  jointMass,
+  stripMass,
+  stickMass,
+  tailplaneMass,
+  finMass,
+  pointMass,
+  sheetDensity,
+  laminate,
   tailVolume,
   finVolume,
   spiralParameter,

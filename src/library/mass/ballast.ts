@@ -1,16 +1,16 @@
 import { numberText } from "../number-text.ts";
 import { define, number, record } from "../spec.ts";
-import { type Balance, balanceRecord } from "./balance-record.ts";
 import { gather } from "./gather.ts";
+import { type Part, partRecord } from "./part-record.ts";
 
 const ballastRecord = record(
   "ballast",
   "how much ballast it takes, and what comes of it",
-  { mass: number("g", "mass of the ballast"), balance: balanceRecord },
+  { mass: number("g", "mass of the ballast"), balance: partRecord },
   (ballast) => `${numberText(ballast.mass, "g")} of ballast, ${numberText(ballast.balance.mass, "g")} in all`,
 );
 
-const example: Balance = {
+const example: Part = {
   mass: 0.014,
   x: 0.05,
   y: 0.001,
@@ -29,7 +29,7 @@ export const ballast = define({
   summary: "The ballast at a given place that brings the balance point to a wanted x.",
   topic: "mass",
   parameters: {
-    before: { ...balanceRecord, summary: "what balance() gave for the parts without ballast" },
+    before: { ...partRecord, summary: "what balance() gave for the parts without ballast" },
     wanted_x: number("mm", "where the balance point is to be, aft of the origin"),
     ballast_x: number("mm", "where the ballast sits, aft of the origin"),
     ballast_y: number("mm", "where it sits, to the right; left out, in line with the balance point", {

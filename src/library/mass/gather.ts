@@ -1,13 +1,13 @@
-import type { Balance } from "./balance-record.ts";
+import type { Part } from "./part-record.ts";
 
 /** A thing with mass at its own balance point, with inertia about that point where it is told. */
-export type Body = Pick<Balance, "mass" | "x" | "y" | "z"> & Partial<Balance>;
+export type Body = Pick<Part, "mass" | "x" | "y" | "z"> & Partial<Part>;
 
 /**
  * Several bodies taken as one. Parallel axes (Huygens, Steiner): I = Σ (own + m·d²), products Σ (own + m·Δx·Δy) with
  * the sign of ∫ x·y dm. The masses must add up to more than nothing.
  */
-export function gather(bodies: readonly Body[]): Balance {
+export function gather(bodies: readonly Body[]): Part {
   const total = (amount: (body: Body) => number) => bodies.reduce((sum, body) => sum + amount(body), 0);
   const mass = total((body) => body.mass);
   if (!(mass > 0)) throw new Error(`got a mass of ${mass}, expected one above 0`);

@@ -1,21 +1,23 @@
-import { define, number } from "../spec.ts";
-import { finRecord } from "./fin-record.ts";
+import { define, type FieldValues, number } from "../spec.ts";
+import { type Fin, finRecord } from "./fin-record.ts";
 import { taperMeans } from "./taper.ts";
+
+const parameters = {
+  height: number("mm", "foot to tip", { above: 0 }),
+  root_chord: number("mm", "chord at the foot", { above: 0 }),
+  tip_chord: number("mm", "chord at the tip", { above: 0 }),
+  x: number("mm", "its leading edge at the foot, aft of the wing root's leading edge"),
+  thickness: number("mm", "thickness of its sheet", { above: 0 }),
+  sweep: number("mm", "how far the tip's leading edge lies behind the foot's", { default: 0 }),
+  z: number("mm", "its foot, up from where heights are counted", { default: 0 }),
+};
 
 /** `fin(…)`: a flat fin with straight edges. */
 export const fin = define({
   name: "fin",
   summary: "A flat fin with straight edges that stands upright in the middle, and where it stands.",
   topic: "shape",
-  parameters: {
-    height: number("mm", "foot to tip", { above: 0 }),
-    root_chord: number("mm", "chord at the foot", { above: 0 }),
-    tip_chord: number("mm", "chord at the tip", { above: 0 }),
-    x: number("mm", "its leading edge at the foot, aft of the wing root's leading edge"),
-    thickness: number("mm", "thickness of its sheet", { above: 0 }),
-    sweep: number("mm", "how far the tip's leading edge lies behind the foot's", { default: 0 }),
-    z: number("mm", "its foot, up from where heights are counted", { default: 0 }),
-  },
+  parameters,
   result: finRecord,
   formula:
     "area = height · (root_chord + tip_chord) / 2; mac = ∫ c² dz / area, mac_x = x + ∫ c·(x_LE − x) dz / area, mac_z = ∫ c·z dz / area; quarter_x = mac_x + mac / 4",
@@ -49,25 +51,23 @@ export const fin = define({
       },
     },
   ],
-  compute: ({ height, root_chord, tip_chord, x, thickness, sweep, z }) => {
-    const { area, mac, behind, out } = taperMeans({ length: height, root_chord, tip_chord, sweep });
-    const mac_x = x + behind;
-    return {
-      height,
-      area,
-      mean_chord: area / height,
-      aspect_ratio: height ** 2 / area,
-      mac,
-      mac_x,
-      mac_z: z + out,
-      quarter_x: mac_x + mac / 4,
-      x,
-      z,
-      root_chord,
-      tip_chord,
-      sweep,
-      thickness,
-      stations: { x: [x, x + sweep], z: [z, z + height], chord: [root_chord, tip_chord] },
-    };
-  },
+  compute: (given) => buildFin(given),
 });
+
+/** The fin of these sizes, in SI. */
+export function buildFin(given: FieldValues<typeof parameters>): Fin {
+  const { height, root_chord, tip_chord, x, sweep, z } = given;
+  const { area, mac, behind, out } = taperMeans({ length: height, root_chord, tip_chord, sweep });
+  const mac_x = x + behind;
+  return {
+    ...given,
+    area,
+    mean_chord: area / height,
+    aspect_ratio: height ** 2 / area,
+    mac,
+    mac_x,
+    mac_z: z + out,
+    quarter_x: mac_x + mac / 4,
+    stations: { x: [x, x + sweep], z: [z, z + height], chord: [root_chord, tip_chord] },
+  };
+}

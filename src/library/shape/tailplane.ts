@@ -1,27 +1,29 @@
 import { degrees } from "../numerics/degrees.ts";
-import { define, number } from "../spec.ts";
-import { tailplaneRecord } from "./tailplane-record.ts";
+import { define, type FieldValues, number } from "../spec.ts";
+import { type Tailplane, tailplaneRecord } from "./tailplane-record.ts";
 import { taperMeans } from "./taper.ts";
+
+const parameters = {
+  span: number("mm", "tip to tip", { above: 0 }),
+  root_chord: number("mm", "chord at the root", { above: 0 }),
+  tip_chord: number("mm", "chord at the tips", { above: 0 }),
+  x: number("mm", "its leading edge at the root, aft of the wing root's leading edge"),
+  thickness: number("mm", "thickness of its sheet", { above: 0 }),
+  sweep: number("mm", "how far the tips' leading edge lies behind the root's", { default: 0 }),
+  z: number("mm", "its lower face at the root's leading edge, up from where heights are counted", { default: 0 }),
+  incidence: number("deg", "nose-up angle to the line that incidences are counted from", {
+    above: -degrees(45),
+    below: degrees(45),
+    default: 0,
+  }),
+};
 
 /** `tailplane(…)`: a flat tailplane of two straight-tapered halves. */
 export const tailplane = define({
   name: "tailplane",
   summary: "A flat tailplane of two equal halves with straight edges, and where it stands.",
   topic: "shape",
-  parameters: {
-    span: number("mm", "tip to tip", { above: 0 }),
-    root_chord: number("mm", "chord at the root", { above: 0 }),
-    tip_chord: number("mm", "chord at the tips", { above: 0 }),
-    x: number("mm", "its leading edge at the root, aft of the wing root's leading edge"),
-    thickness: number("mm", "thickness of its sheet", { above: 0 }),
-    sweep: number("mm", "how far the tips' leading edge lies behind the root's", { default: 0 }),
-    z: number("mm", "its lower face at the root's leading edge, up from where heights are counted", { default: 0 }),
-    incidence: number("deg", "nose-up angle to the line that incidences are counted from", {
-      above: -degrees(45),
-      below: degrees(45),
-      default: 0,
-    }),
-  },
+  parameters,
   result: tailplaneRecord,
   formula:
     "area = span · (root_chord + tip_chord) / 2; mac = ∫ c² dy / area, mac_x = x + ∫ c·(x_LE − x) dy / area; quarter_x = mac_x + mac / 4",
@@ -56,26 +58,23 @@ export const tailplane = define({
       },
     },
   ],
-  compute: ({ span, root_chord, tip_chord, x, thickness, sweep, z, incidence }) => {
-    const half = taperMeans({ length: span / 2, root_chord, tip_chord, sweep });
-    const mac_x = x + half.behind;
-    return {
-      span,
-      area: 2 * half.area,
-      mean_chord: (2 * half.area) / span,
-      aspect_ratio: span ** 2 / (2 * half.area),
-      mac: half.mac,
-      mac_x,
-      mac_y: half.out,
-      quarter_x: mac_x + half.mac / 4,
-      x,
-      z,
-      root_chord,
-      tip_chord,
-      sweep,
-      thickness,
-      incidence,
-      stations: { x: [x, x + sweep], y: [0, span / 2], z: [z, z], chord: [root_chord, tip_chord] },
-    };
-  },
+  compute: (given) => buildTailplane(given),
 });
+
+/** The tailplane of these sizes, in SI. */
+export function buildTailplane(given: FieldValues<typeof parameters>): Tailplane {
+  const { span, root_chord, tip_chord, x, sweep, z } = given;
+  const half = taperMeans({ length: span / 2, root_chord, tip_chord, sweep });
+  const mac_x = x + half.behind;
+  return {
+    ...given,
+    area: 2 * half.area,
+    mean_chord: (2 * half.area) / span,
+    aspect_ratio: span ** 2 / (2 * half.area),
+    mac: half.mac,
+    mac_x,
+    mac_y: half.out,
+    quarter_x: mac_x + half.mac / 4,
+    stations: { x: [x, x + sweep], y: [0, span / 2], z: [z, z], chord: [root_chord, tip_chord] },
+  };
+}

@@ -1,9 +1,10 @@
 import fc from "fast-check";
 import { describe, expect, test } from "vitest";
 import { balance } from "../../../src/library/mass/balance.ts";
-import type { Balance } from "../../../src/library/mass/balance-record.ts";
-import { balanceRecord } from "../../../src/library/mass/balance-record.ts";
+import { combine } from "../../../src/library/mass/combine.ts";
 import { type Body, gather } from "../../../src/library/mass/gather.ts";
+import type { Part } from "../../../src/library/mass/part-record.ts";
+import { partRecord } from "../../../src/library/mass/part-record.ts";
 import { call, Refusal } from "../call.ts";
 import { runs } from "../panel-arbitraries.ts";
 
@@ -20,7 +21,7 @@ const weighed = (list: readonly Body[]) =>
       y: list.map((each) => each.y),
       z: list.map((each) => each.z),
     },
-  }) as Balance;
+  }) as Part;
 
 describe("the balance of any parts", () => {
   test("adds up the same in whatever order and groups the parts are taken", () => {
@@ -29,7 +30,7 @@ describe("the balance of any parts", () => {
         const once = weighed([...some, ...others]);
         const grouped = gather([weighed(others), weighed(some)]);
         for (const [field, value] of Object.entries(once)) {
-          expect(grouped[field as keyof Balance], field).toBeCloseTo(value, 12);
+          expect(grouped[field as keyof Part], field).toBeCloseTo(value, 12);
         }
       }),
       runs,
@@ -83,7 +84,7 @@ describe("the balance of any parts", () => {
   });
   test("keeps a part's own inertia", () => {
     const own = { mass: [0.01], x: [0.2], y: [-0.1], z: [0.05], ixx: [1e-5], iyy: [2e-5], izz: [2.5e-5], ixz: [-3e-6] };
-    const one = call(balance, { items: own }) as Balance;
+    const one = call(balance, { items: own }) as Part;
     expect(one).toEqual({
       mass: 0.01,
       x: 0.2,
@@ -96,6 +97,28 @@ describe("the balance of any parts", () => {
       ixz: -3e-6,
       iyz: 0,
     });
+  });
+  test("takes parts with their own inertia as it would their rows", () => {
+    fc.assert(
+      fc.property(bodies, body, body, (rows, one, other) => {
+        const items = { mass: [0.01], x: [0.2], y: [-0.1], z: [0.05], ixx: [1e-5], iyy: [2e-5], izz: [2.5e-5] };
+        const own = call(balance, { items }) as Part;
+        const parts = { part_1: weighed([one, other]), part_3: own };
+        const table = { mass: rows.map((row) => row.mass), x: rows.map((row) => row.x), y: rows.map((row) => row.y) };
+        const all = call(balance, { items: { ...table, z: rows.map((row) => row.z) }, ...parts }) as Part;
+        const expected = gather([...rows, one, other, own]);
+        for (const [field, value] of Object.entries(expected)) {
+          expect(all[field as keyof Part], field).toBeCloseTo(value, 12);
+        }
+      }),
+      runs,
+    );
+  });
+  test("takes an empty table where parts follow", () => {
+    const part_1 = weighed([{ mass: 0.002, x: 0.1, y: 0, z: 0 }]);
+    expect(call(balance, { items: { mass: [], x: [], y: [], z: [] }, part_1 })).toEqual(part_1);
+    expect(call(combine, { part_4: part_1 })).toEqual(part_1);
+    expect(() => call(combine, {})).toThrow(/no mass together/);
   });
   test("takes parts without mass, as long as one has some", () => {
     expect(
@@ -112,9 +135,7 @@ describe("the balance of any parts", () => {
     expect(() => call(balance, { items: { mass: [1, 2], x: [0], y: [0, 0], z: [0, 0] } })).toThrow(/x has 1 entries/);
   });
   test("tells itself in one line", () => {
-    const line = (balanceRecord.text as (value: unknown) => string)(
-      weighed([{ mass: 0.0169, x: -0.0312, y: 0, z: 0 }]),
-    );
+    const line = (partRecord.text as (value: unknown) => string)(weighed([{ mass: 0.0169, x: -0.0312, y: 0, z: 0 }]));
     expect(line).toBe("16.9 g, balances at x −31.2 mm");
   });
 });

@@ -1,16 +1,16 @@
 import fc from "fast-check";
 import { describe, expect, test } from "vitest";
 import { balance } from "../../../src/library/mass/balance.ts";
-import type { Balance } from "../../../src/library/mass/balance-record.ts";
 import { ballast } from "../../../src/library/mass/ballast.ts";
+import type { Part } from "../../../src/library/mass/part-record.ts";
 import { call } from "../call.ts";
 import { runs } from "../panel-arbitraries.ts";
 
 const before = call(balance, {
   items: { mass: [0.008, 0.003, 0.001], x: [0.03, 0.08, 0.26], y: [0.001, 0, 0], z: [0.018, 0, 0.004] },
-}) as Balance;
+}) as Part;
 const add = (change: Record<string, unknown>) =>
-  call(ballast, { before, wanted_x: 0.03, ballast_x: -0.08, ...change }) as { mass: number; balance: Balance };
+  call(ballast, { before, wanted_x: 0.03, ballast_x: -0.08, ...change }) as { mass: number; balance: Part };
 
 describe("ballast", () => {
   test("brings the balance point to where it is wanted, from either side", () => {
@@ -37,8 +37,8 @@ describe("ballast", () => {
       y: [0.001, 0, 0, 0.002],
       z: [0.018, 0, 0.004, 0.001],
     };
-    for (const [field, value] of Object.entries(call(balance, { items: table }) as Balance)) {
-      expect(after[field as keyof Balance], field).toBeCloseTo(value, 14);
+    for (const [field, value] of Object.entries(call(balance, { items: table }) as Part)) {
+      expect(after[field as keyof Part], field).toBeCloseTo(value, 14);
     }
   });
   test("left without y and z sits level and in line with the balance point", () => {

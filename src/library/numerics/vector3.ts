@@ -1,0 +1,12 @@
+/** A place or direction in space: x aft, y to the right tip, z up. */
+export type Vector = readonly [x: number, y: number, z: number];
+
+/** The place reached from one by going so far along each direction. */
+export function from(start: Vector, ...ways: readonly (readonly [far: number, along: Vector])[]): Vector {
+  const at = (axis: 0 | 1 | 2) => ways.reduce((sum, [far, along]) => sum + far * along[axis], start[axis]);
+  return [at(0), at(1), at(2)];
+}
+
+/** The place that lies between two, at a share of the way. */
+export const between = (start: Vector, end: Vector, share: number): Vector =>
+  from([0, 0, 0], [1 - share, start], [share, end]);
