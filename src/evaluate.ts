@@ -26,6 +26,15 @@ Computes every cell of a notebook and prints the results. FILE is looked for fro
 It ends with 0 where all is well, 1 where a check fails, 2 where a cell has an error, 3 where it cannot begin.
 `;
 
+/** What the system says of a file that cannot be read, in words. */
+const fileFaults: ReadonlyMap<string, string> = new Map([
+  ["ENOENT", "There is no such file."],
+  ["ENOTDIR", "There is no such file."],
+  ["EISDIR", "This is a folder. Name a file in it."],
+  ["EACCES", "This file may not be read."],
+  ["ERR_ENCODING_INVALID_ENCODED_DATA", "This file is no text in UTF-8."],
+]);
+
 /** What kept it from beginning: a sentence for the person, without a trace. */
 class Refusal extends Error {}
 
@@ -51,12 +60,14 @@ function main(words: readonly string[]): number {
 }
 
 function optionsOf(words: readonly string[]): { file: string; sets: readonly string[]; json: boolean; help: boolean } {
-  const { values, positionals } = refusing(() =>
-    parseArgs({
-      args: [...words],
-      allowPositionals: true,
-      options: { set: { type: "string", multiple: true }, json: { type: "boolean" }, help: { type: "boolean" } },
-    }),
+  const { values, positionals } = refusing(
+    () =>
+      parseArgs({
+        args: [...words],
+        allowPositionals: true,
+        options: { set: { type: "string", multiple: true }, json: { type: "boolean" }, help: { type: "boolean" } },
+      }),
+    ({ message }) => `${message.split(/\.(?:\s|$)/)[0]}.\n\n${usage}`,
   );
   const [file, ...more] = positionals;
   if (values.help) return { file: "", sets: [], json: false, help: true };
@@ -71,22 +82,26 @@ function read(file: string): Notebook {
   const path = resolve(process.env.INIT_CWD ?? process.cwd(), file);
   return refusing(
     () => readNotebook(new TextDecoder("utf-8", { fatal: true }).decode(readFileSync(path))),
-    `${file}: `,
+    (error) => `${file}: ${fileFaults.get("code" in error ? String(error.code) : "") ?? error.message}`,
   );
 }
 
 function setValue(notebook: Notebook, set: string): Notebook {
   const equals = set.indexOf("=");
-  if (equals < 0) throw new Refusal(`--set ${set}: write NAME=FORMULA, such as --set "tip_break=8 deg".`);
-  return refusing(() => override(notebook, set.slice(0, equals), set.slice(equals + 1)), `--set ${set}: `);
+  if (equals < 1) throw new Refusal(`--set ${set}: write NAME=FORMULA, such as --set "tip_break=8 deg".`);
+  return refusing(
+    () => override(notebook, set.slice(0, equals), set.slice(equals + 1)),
+    ({ message }) => `--set ${set}: ${message}`,
+  );
 }
 
-/** Turns whatever a step complains of into a refusal to begin. */
-function refusing<T>(step: () => T, before = ""): T {
+/** Turns what a step complains of into a refusal to begin, in words. */
+function refusing<T>(step: () => T, words: (error: Error) => string): T {
   try {
     return step();
   } catch (error) {
-    throw new Refusal(`${before}${error instanceof Error ? error.message : String(error)}`);
+    if (!(error instanceof Error)) throw error;
+    throw new Refusal(words(error));
   }
 }
 

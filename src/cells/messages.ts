@@ -159,7 +159,8 @@ export const messages = {
 
   // Setting a value from outside
   onlyGivens: (name: string) => `${name} is computed. Only givens and table entries can be set.`,
-  nameAnEntry: (name: string) => `${name} is a table. Name one entry of it, such as ${name}[2].length.`,
+  nameAnEntry: (name: string, column: string) =>
+    `${name} is a table. Name one entry of it, such as ${name}[1].${column}.`,
   notATable: (name: string) => `${name} is not a table and has no entries.`,
   noRow: (name: string, row: number, rows: number) => `${name} has no row ${row}: it has ${rows}, counted from 1.`,
   noColumn: (name: string, column: string, nearest: string | null, all: readonly string[]) =>

@@ -15,7 +15,8 @@ export function override(notebook: Notebook, target: string, formula: string): N
   if (!cell) throw new Error(messages.unknownName(name, nearest(name, settable(notebook.cells))));
   if (!entry) {
     if (cell.kind === "given") return editCell(notebook, cell.id, { formula });
-    throw new Error(cell.kind === "table" ? messages.nameAnEntry(name) : messages.onlyGivens(name));
+    if (cell.kind !== "table") throw new Error(messages.onlyGivens(name));
+    throw new Error(messages.nameAnEntry(name, cell.columns[0]?.name ?? "length"));
   }
   if (cell.kind !== "table") throw new Error(messages.notATable(name));
   const [row, column] = [Number(entry[2]), cell.columns.findIndex((each) => each.name === entry[3])];

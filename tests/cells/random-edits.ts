@@ -142,7 +142,11 @@ const replaceAt = (at: number, of: object): Edit =>
 const changeAt = (at: number, patch: object): Edit =>
   onCell(at, (notebook, { id }) =>
     withCells(notebook, (cell) => {
-      const fits = cell.id === id && Object.keys(patch).every((key) => key in cell || key === "unit");
+      const fits =
+        cell.id === id &&
+        Object.keys(patch).every(
+          (key) => key in cell || (key === "unit" && "formula" in cell && cell.kind !== "check"),
+        );
       return fits ? (clean({ ...cell, ...patch }) as Cell) : cell;
     }),
   );
