@@ -24,12 +24,16 @@ import { tan } from "./arithmetic/tan.ts";
 import { equivalentDihedral } from "./dihedral/equivalent-dihedral.ts";
 import { exactEquivalentDihedral } from "./dihedral/exact-equivalent-dihedral.ts";
 import { tiltLoss } from "./dihedral/tilt-loss.ts";
+import { adhesive } from "./mass/adhesive.ts";
 import { balance } from "./mass/balance.ts";
 import { ballast } from "./mass/ballast.ts";
+import { balsa } from "./mass/balsa.ts";
+import { cloth } from "./mass/cloth.ts";
 import { combine } from "./mass/combine.ts";
 import { finMass } from "./mass/fin-mass.ts";
 import { jointMass } from "./mass/joint-mass.ts";
 import { laminate } from "./mass/laminate.ts";
+import { material } from "./mass/material.ts";
 import { panelMasses } from "./mass/panel-masses.ts";
 import { pointMass } from "./mass/point-mass.ts";
 import { sheetDensity } from "./mass/sheet-density.ts";
@@ -78,6 +82,10 @@ export const functions: FunctionTable = functionTable([
   pointMass,
   sheetDensity,
   laminate,
+  material,
+  balsa,
+  cloth,
+  adhesive,
   tailVolume,
   finVolume,
   spiralParameter,

@@ -38,6 +38,8 @@ export interface AnyNumberShape extends Notes {
 }
 export interface TextShape extends Notes {
   readonly kind: "text";
+  /** All texts that are understood, where they are a closed set. */
+  readonly choices?: readonly string[];
 }
 export interface BooleanShape extends Notes {
   readonly kind: "boolean";
@@ -151,6 +153,13 @@ export const number = <const N extends Notes = Record<never, never>>(unit: strin
 export const anyNumber = <const N extends Notes = Record<never, never>>(summary: string, notes?: N, power = 1) =>
   ({ kind: "any", power, summary, ...notes }) as AnyNumberShape & N;
 export const text = (summary: string): TextShape => ({ kind: "text", summary });
+
+/** A text out of a closed set; `chosen` reads it. */
+export const choice = <const N extends Notes = Record<never, never>>(
+  summary: string,
+  choices: readonly string[],
+  notes?: N,
+) => ({ kind: "text", summary, choices, ...notes }) as TextShape & N;
 export const boolean = (summary: string): BooleanShape => ({ kind: "boolean", summary });
 
 /** A list of one shape. */
