@@ -170,9 +170,10 @@ export class App extends LitElement {
   private async take(text: string, file: OpenedFile | null): Promise<void> {
     const notebook = readNotebook(text);
     const baseline = new Baseline();
+    // First the desk: cells that are asked to draw by the session are then those of the new notebook.
+    this.desk = { ...this.desk, serial: this.desk.serial + 1, baseline };
     this.session.open(notebook);
     this.file.isSaved(notebook, file?.name ?? null, file?.handle ?? null);
-    this.desk = { ...this.desk, serial: this.desk.serial + 1, baseline };
     this.tellSaving();
     await this.session.settled();
     baseline.capture(this.session);
@@ -221,7 +222,7 @@ export class App extends LitElement {
   }
 
   private tellOf(changed: boolean): string {
-    return changed ? words.unsaved : this.file.name === null ? words.neverSaved : words.saved;
+    return changed ? words.unsaved : this.file.name === null ? "" : words.saved;
   }
 
   private dismiss(): void {

@@ -30,7 +30,7 @@ export class FormulaCell extends ReasonedCell<GivenCell | DerivedCell | CheckCel
   override renderCell(): TemplateResult {
     const { result, cell } = this;
     const error = result && !result.ok ? result.error : undefined;
-    return html`${this.renderMargin()}
+    return html`${this.renderName()}
       <div class="body line">
         ${this.renderFormula()}
         <div class="value-place">
@@ -41,7 +41,8 @@ export class FormulaCell extends ReasonedCell<GivenCell | DerivedCell | CheckCel
           ${this.held ? errorLine({ code: "syntax", message: this.held.message, root: "" }) : error ? errorLine(error) : nothing}
         </div>
         ${this.renderReason()}
-      </div>`;
+      </div>
+      ${this.renderTools()}`;
   }
 
   private renderFormula(): TemplateResult {

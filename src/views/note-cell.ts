@@ -20,11 +20,12 @@ export class NoteCellView extends CellView<NoteCell> {
   override renderCell(): TemplateResult {
     const { result } = this;
     const error = result && !result.ok ? result.error : undefined;
-    return html`<div class="margin"><span class="tools">${this.entered ? nothing : this.renderEdit()}</span></div>
+    return html`<div class="margin"></div>
       <div class="body free">
         ${this.entered ? this.renderEntry() : html`<div class="prose" @dblclick=${this.enter}>${this.renderProse()}</div>`}
         <div class="messages">${error ? errorLine(error) : nothing}</div>
-      </div>`;
+      </div>
+      <div class="tools">${this.entered ? nothing : this.renderEdit()}</div>`;
   }
 
   private renderEdit(): TemplateResult {

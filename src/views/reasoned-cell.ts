@@ -26,15 +26,16 @@ export abstract class ReasonedCell<C extends GivenCell | DerivedCell | CheckCell
     return this.bareName;
   }
 
-  /** The margin: the name, and below it what can be done, which shows where the pointer or the focus is. */
-  protected renderMargin(tools: readonly TemplateResult[] = []): TemplateResult {
+  protected renderName(): TemplateResult {
     const { result } = this;
     const isFaulty = result && !result.ok && nameCodes.has(result.error.code);
+    return html`<div class="margin"><span class="name${isFaulty ? " faulty" : ""}">${this.cell.name}</span></div>`;
+  }
+
+  /** What can be done beside entering: it stands in the margin, and shows where the pointer or the focus is. */
+  protected renderTools(tools: readonly TemplateResult[] = []): TemplateResult {
     const why = this.cell.reason === undefined && this.entered !== "reason" ? [this.renderAddReason()] : [];
-    return html`<div class="margin">
-      <span class="name${isFaulty ? " faulty" : ""}">${this.cell.name}</span>
-      <span class="tools">${[...tools, ...why]}</span>
-    </div>`;
+    return html`<div class="tools">${[...tools, ...why]}</div>`;
   }
 
   protected renderReason(): TemplateResult | undefined {

@@ -39,7 +39,7 @@ export class TableCellView extends ReasonedCell<TableCell> {
   override renderCell(): TemplateResult {
     const { result, cell } = this;
     const error = result && !result.ok ? result.error : undefined;
-    return html`${this.renderMargin(this.renderTools())}
+    return html`${this.renderName()}
       <div class="body">
         <div class="entries-place">
           <table class="entries" aria-label=${this.bareName}>
@@ -52,7 +52,8 @@ export class TableCellView extends ReasonedCell<TableCell> {
           ${this.held ? errorLine({ code: "syntax", message: this.held.message, root: "" }) : error ? errorLine(error) : nothing}
         </div>
         ${this.renderReason()}
-      </div>`;
+      </div>
+      ${this.renderTools(this.rowTools())}`;
   }
 
   private renderHead(): TemplateResult {
@@ -74,21 +75,31 @@ export class TableCellView extends ReasonedCell<TableCell> {
 
   private renderEntry(column: Column, text: string, place: Place): TemplateResult {
     const isHere = place.row === this.place.row && place.column === this.place.column;
-    const look = column.text ? "text" : "number";
-    if (isHere && this.entered === "entry") {
-      return html`<td class="${look} open"><spanwise-formula-entry
-        .label=${words.entry(this.bareName, place.row + 1, column.name)} .text=${this.textAtFirst} .caret=${this.caret}
-        .fault=${this.held ?? this.faultAt(place)} .scope=${column.text ? null : this.scopeOf(column)}
-        .onText=${this.type} .onLeave=${this.leave} .onStep=${this.step} .onTab=${this.tab}
-      ></spanwise-formula-entry></td>`;
-    }
     const fault = column.text ? null : (this.faultAt(place) ?? this.entryFault(text));
-    return html`<td class="${look}${fault && !fault.waits ? " wrong" : ""}">
-      ${column.text || (isNumber(text) && !fault) ? html`<span class="plain">${text}</span>` : this.renderFormula(text, column, place.row, fault)}
+    const atRest =
+      column.text || (isNumber(text) && !fault)
+        ? html`<span class="plain">${text}</span>`
+        : this.renderFormula(text, column, place.row, fault);
+    if (isHere && this.entered === "entry") return this.renderEntered(column, place, atRest);
+    return html`<td class="${column.text ? "text" : "number"}${fault && !fault.waits ? " wrong" : ""}">
+      ${atRest}
       <button type="button" class="cover" data-place="${place.row}:${place.column}" tabindex=${isHere ? 0 : -1}
         aria-label=${words.editEntry(this.bareName, place.row + 1, column.name)} aria-description=${text}
         @click=${() => this.enter(place, "all")} @focus=${() => this.stand(place)}
         @keydown=${(event: KeyboardEvent) => this.key(event, place)}></button>
+    </td>`;
+  }
+
+  /** The editor lies over the entry, which keeps its place under it, so that no column moves. */
+  private renderEntered(column: Column, place: Place, atRest: unknown): TemplateResult {
+    const isInner = place.column < this.cell.columns.length / 2;
+    return html`<td class="${column.text ? "text" : "number"} open${isInner ? " inner" : ""}">
+      <span class="under" aria-hidden="true">${atRest}</span>
+      <spanwise-formula-entry
+        .label=${words.entry(this.bareName, place.row + 1, column.name)} .text=${this.textAtFirst} .caret=${this.caret}
+        .fault=${this.held ?? this.faultAt(place)} .scope=${column.text ? null : this.scopeOf(column)}
+        .onText=${this.type} .onLeave=${this.leave} .onStep=${this.step} .onTab=${this.tab}
+      ></spanwise-formula-entry>
     </td>`;
   }
 
@@ -107,7 +118,7 @@ export class TableCellView extends ReasonedCell<TableCell> {
   }
 
   /** What can be done with rows shows beside a table that has the focus. */
-  private renderTools(): TemplateResult[] {
+  private rowTools(): TemplateResult[] {
     const { rows } = this.cell;
     const { session } = this.desk;
     const { id } = this.cell;

@@ -4,7 +4,6 @@ const plural = (count: number, one: string, many: string): string => `${count} $
 
 export const words = {
   product: "Spanwise",
-  page: "page",
   board: "board",
   skipToPage: "Go to the page",
   skipToBoard: "Go to the board",
@@ -20,7 +19,6 @@ export const words = {
   file: "notebook file",
   saved: "saved",
   unsaved: "changed since saved",
-  neverSaved: "",
   colours: "colours",
   colourChoices: { system: "◐ system", light: "☀ light", dark: "☾ dark" },
   checks: (held: number, all: number, unknown: number) =>
@@ -38,7 +36,6 @@ export const words = {
   saveFailed: "The file could not be written. Try another place or name.",
   demoMissing:
     "The notebook that comes with Spanwise could not be loaded. Open one of your own, or load the page again.",
-  oneFile: "Only one notebook can be open. The first of these files is taken.",
   dismiss: "Dismiss",
   unsavedHeading: "Save your changes first?",
   unsavedText: (title: string) =>
@@ -70,7 +67,6 @@ export const words = {
   noValue: "no value",
   waiting: "waits",
   pending: "…",
-  stop: "Error:",
   emptyFormula: "no formula yet",
 
   // Change since the notebook was opened
@@ -85,16 +81,13 @@ export const words = {
   fails: "fails",
   failsBy: (gap: string) => `by ${gap}`,
   toSpare: (gap: string) => `${gap} to spare`,
-  notKnown: "not known",
 
   // Tables
   entry: (table: string, row: number, column: string) => `${table} row ${row} ${column}`,
   editEntry: (table: string, row: number, column: string) => `edit ${table} row ${row} ${column}`,
   columnHead: (column: string) => column.replaceAll("_", " "),
-  row: "row",
   addRow: "add a row",
   removeRow: (row: number) => `remove row ${row}`,
-  entryHelp: "Arrow keys move between entries, Enter edits one.",
 
   // The board
   emptyBoard: "Drawings and charts of this notebook stand here.",
@@ -109,16 +102,5 @@ export const words = {
   cannotDraw: "This could not be drawn.",
 
   // Completion
-  kinds: {
-    cell: "cell",
-    function: "function",
-    unit: "unit",
-    constant: "constant",
-    field: "field",
-    argument: "argument",
-  },
-  keywordHelp: {
-    if: "if condition then value else other value",
-    not: "the opposite of a condition",
-  } as Readonly<Record<string, string>>,
+  kinds: { cell: "cell", function: "function", constant: "constant" },
 } as const;
