@@ -51,7 +51,8 @@ function limit(text: string, index: number, unit: string, functions: FunctionTab
   try {
     const tree = parseFormula(text);
     refuseNames(tree, functions);
-    const typed = checkWithUnit(check(tree, text, standalone(functions)), unit, text);
+    // A step is a difference: 1 K, not the point 1 °C of the scale.
+    const typed = checkWithUnit(check(tree, text, standalone(functions), index < 2), unit, text);
     if (typed.shape.kind !== "number") throw new FormulaError("wrong_shape", messages.rangeNumber, typed.at);
     return compileTree(typed, compilationOf([]))([], []) as number;
   } catch (error) {

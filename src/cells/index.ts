@@ -2,7 +2,7 @@
 export type * from "./cell.ts";
 export { isNamed } from "./cell.ts";
 export { compile } from "./compile.ts";
-export type { CellError, ErrorCode } from "./errors.ts";
+export { type CellError, type ErrorCode, FormulaError } from "./errors.ts";
 export { type Explanation, explain, partsOf } from "./explain.ts";
 export { parser } from "./formula.grammar";
 export { limits, parseFormula } from "./formula-parse.ts";

@@ -1,4 +1,4 @@
-import { parseFormula } from "../cells/index.ts";
+import { FormulaError, parseFormula } from "../cells/index.ts";
 import type { Fault } from "./entering.ts";
 
 /** What is wrong with a formula as a text, before anything is known of the names in it; null where it can be read. */
@@ -7,7 +7,7 @@ export function syntaxFault(text: string): Fault | null {
     parseFormula(text);
     return null;
   } catch (error) {
-    if (!(error instanceof Error) || !("at" in error)) throw error;
-    return { at: error.at as Fault["at"], message: error.message, waits: false };
+    if (!(error instanceof FormulaError)) throw error;
+    return { at: error.at, message: error.message, waits: false };
   }
 }
