@@ -1,7 +1,17 @@
 /** The one list of the functions that formulas can call, and the types that views need of their values. */
 
 import { atmosphere } from "./air/atmosphere.ts";
+import { bodyDragArea } from "./air/body-drag-area.ts";
+import { bodyForm } from "./air/body-form.ts";
 import { geopotentialAltitude } from "./air/geopotential-altitude.ts";
+import { laminarFriction } from "./air/laminar-friction.ts";
+import { profileDrag } from "./air/profile-drag.ts";
+import { reynolds } from "./air/reynolds.ts";
+import { sectionDrag } from "./air/section-drag.ts";
+import { sectionLift } from "./air/section-lift.ts";
+import { surfaceForm } from "./air/surface-form.ts";
+import { thinSection } from "./air/thin-section.ts";
+import { turbulentFriction } from "./air/turbulent-friction.ts";
 import { abs } from "./arithmetic/abs.ts";
 import { acos } from "./arithmetic/acos.ts";
 import { asin } from "./arithmetic/asin.ts";
@@ -91,6 +101,16 @@ export const functions: FunctionTable = functionTable([
   spiralParameter,
   atmosphere,
   geopotentialAltitude,
+  reynolds,
+  laminarFriction,
+  turbulentFriction,
+  surfaceForm,
+  bodyForm,
+  bodyDragArea,
+  thinSection,
+  sectionLift,
+  sectionDrag,
+  profileDrag,
   sum,
   min,
   max,

@@ -4,5 +4,6 @@ import { unitOf } from "./units.ts";
 export function numberText(value: number, unit: string): string {
   const number = value / unitOf(unit).factor;
   const short = Math.abs(number) >= 100 ? Math.round(number) : Number(number.toPrecision(3));
-  return `${String(short + 0).replace("-", "−")} ${unit}`;
+  const text = String(short + 0).replace("-", "−");
+  return unit === "1" ? text : `${text} ${unit}`;
 }

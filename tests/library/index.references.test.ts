@@ -93,11 +93,12 @@ function quantity(text: string): Computed {
   return { value: Number(match[1]) * unit.factor + unit.offset, dimension: unit.dimension };
 }
 
-/** An argument in SI: a quantity, a number, a list or record of arguments, or the result of a function. */
+/** An argument in SI: a quantity, a number, `{"text"}`, a list or record of arguments, or the result of a function. */
 function argument(given: unknown): unknown {
   if (typeof given === "string") return quantity(given).value;
   if (Array.isArray(given)) return given.map(argument);
   if (typeof given !== "object" || given === null) return given;
+  if ("text" in given) return given.text;
   if (!("function" in given)) return mapped(given);
   const { function: name, arguments: values } = given as Exclude<Input, string | { product: unknown }>;
   return call(functions.get(name), mapped(values));

@@ -74,20 +74,30 @@ export const atmosphere = define({
       tolerance: 5e-5,
     },
   ],
-  compute: ({ altitude }) => {
-    const temperature = seaLevelTemperature - lapse * altitude;
-    // Hydrostatic balance under a constant lapse rate (U.S. Standard Atmosphere 1976, equation 33a, from memory).
-    const pressure = seaLevelPressure * (temperature / seaLevelTemperature) ** (freeFall / (gas * lapse));
-    const density = pressure / (gas * temperature);
-    // Sutherland's law (U.S. Standard Atmosphere 1976, equation 51, from memory).
-    const viscosity = (1.458e-6 * temperature ** 1.5) / (temperature + 110.4);
-    return {
-      temperature,
-      pressure,
-      density,
-      viscosity,
-      kinematic_viscosity: viscosity / density,
-      speed_of_sound: Math.sqrt(heatRatio * gas * temperature),
-    };
-  },
+  compute: ({ altitude }) => airAt(altitude),
 });
+
+/** The air of the standard atmosphere at a geopotential altitude. */
+export function airAt(altitude: number): Atmosphere {
+  const temperature = seaLevelTemperature - lapse * altitude;
+  // Hydrostatic balance under a constant lapse rate (U.S. Standard Atmosphere 1976, equation 33a, from memory).
+  const pressure = seaLevelPressure * (temperature / seaLevelTemperature) ** (freeFall / (gas * lapse));
+  const density = pressure / (gas * temperature);
+  // Sutherland's law (U.S. Standard Atmosphere 1976, equation 51, from memory).
+  const viscosity = (1.458e-6 * temperature ** 1.5) / (temperature + 110.4);
+  return {
+    temperature,
+    pressure,
+    density,
+    viscosity,
+    kinematic_viscosity: viscosity / density,
+    speed_of_sound: Math.sqrt(heatRatio * gas * temperature),
+  };
+}
+
+/** The air as a parameter that may be left out; `?? airAt(0)` then stands for it. */
+export const airParameter = {
+  ...atmosphereRecord,
+  summary: "the air, as atmosphere gives it; left out, that of the standard atmosphere at sea level",
+  optional: true,
+} as const;
