@@ -44,14 +44,15 @@ function offered(text: string, scope: Partial<CompletionScope> = {}, explicit = 
 test("names of cells, functions and constants where a word begins", () => {
   expect(offered("2 * ha")).toEqual(["half_span"]);
   expect(offered("(equ")).toEqual(["equivalent_dihedral"]);
-  expect(offered("lif")).toEqual(["lift"]);
+  expect(offered("lif")).toContain("lift");
   expect(offered("grav")).toEqual(["gravity"]);
 });
 
 test("neither the cell itself nor one that needs it is offered, since that would make a loop", () => {
   expect(offered("t", { cell: "a3" })).not.toContain("twice");
-  expect(offered("la", { cell: "a3" })).toEqual([]);
-  expect(offered("la", { cell: "a1" })).toEqual([]);
+  expect(offered("la", { cell: "a3" })).not.toContain("later");
+  expect(offered("la", { cell: "a1" })).not.toContain("later");
+  expect(offered("la")).toContain("later");
   expect(offered("tw")).toEqual(["twice"]);
 });
 
