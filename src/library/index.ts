@@ -34,6 +34,10 @@ import { tan } from "./arithmetic/tan.ts";
 import { equivalentDihedral } from "./dihedral/equivalent-dihedral.ts";
 import { exactEquivalentDihedral } from "./dihedral/exact-equivalent-dihedral.ts";
 import { tiltLoss } from "./dihedral/tilt-loss.ts";
+import { downwash } from "./flow/downwash.ts";
+import { finiteLiftSlope } from "./flow/finite-lift-slope.ts";
+import { inducedDrag } from "./flow/induced-drag.ts";
+import { liftSlope } from "./flow/lift-slope.ts";
 import { adhesive } from "./mass/adhesive.ts";
 import { balance } from "./mass/balance.ts";
 import { ballast } from "./mass/ballast.ts";
@@ -57,7 +61,9 @@ import { tailplane } from "./shape/tailplane.ts";
 import { wing } from "./shape/wing.ts";
 import { type FunctionTable, functionTable } from "./spec.ts";
 import { finVolume } from "./stability/fin-volume.ts";
+import { neutralPoint } from "./stability/neutral-point.ts";
 import { spiralParameter } from "./stability/spiral-parameter.ts";
+import { staticMargin } from "./stability/static-margin.ts";
 import { tailVolume } from "./stability/tail-volume.ts";
 
 export type { Part } from "./mass/part-record.ts";
@@ -68,6 +74,7 @@ export type { Panels } from "./shape/panel-columns.ts";
 export type { Tailplane } from "./shape/tailplane-record.ts";
 export type { Wing } from "./shape/wing-record.ts";
 export type * from "./spec.ts";
+export type { NeutralPoint } from "./stability/neutral-point-record.ts";
 export { isUnitFault, nearest, parseUnit, unitOf, units } from "./units.ts";
 
 /** Every function by name. */
@@ -99,6 +106,12 @@ export const functions: FunctionTable = functionTable([
   tailVolume,
   finVolume,
   spiralParameter,
+  neutralPoint,
+  staticMargin,
+  finiteLiftSlope,
+  liftSlope,
+  inducedDrag,
+  downwash,
   atmosphere,
   geopotentialAltitude,
   reynolds,
