@@ -33,11 +33,16 @@ import { sum } from "./arithmetic/sum.ts";
 import { tan } from "./arithmetic/tan.ts";
 import { equivalentDihedral } from "./dihedral/equivalent-dihedral.ts";
 import { exactEquivalentDihedral } from "./dihedral/exact-equivalent-dihedral.ts";
+import { sinkCost } from "./dihedral/sink-cost.ts";
 import { tiltLoss } from "./dihedral/tilt-loss.ts";
 import { downwash } from "./flow/downwash.ts";
 import { finiteLiftSlope } from "./flow/finite-lift-slope.ts";
 import { inducedDrag } from "./flow/induced-drag.ts";
 import { liftSlope } from "./flow/lift-slope.ts";
+import { bestGlide } from "./glide/best-glide.ts";
+import { glide } from "./glide/glide.ts";
+import { leastSink } from "./glide/least-sink.ts";
+import { turn } from "./glide/turn.ts";
 import { adhesive } from "./mass/adhesive.ts";
 import { balance } from "./mass/balance.ts";
 import { ballast } from "./mass/ballast.ts";
@@ -66,6 +71,7 @@ import { spiralParameter } from "./stability/spiral-parameter.ts";
 import { staticMargin } from "./stability/static-margin.ts";
 import { tailVolume } from "./stability/tail-volume.ts";
 
+export type { Glide } from "./glide/glide-record.ts";
 export type { Part } from "./mass/part-record.ts";
 export { isDimensionless, siUnit } from "./quantity.ts";
 export type { Fin } from "./shape/fin-record.ts";
@@ -86,6 +92,7 @@ export const functions: FunctionTable = functionTable([
   equivalentDihedral,
   exactEquivalentDihedral,
   tiltLoss,
+  sinkCost,
   balance,
   combine,
   ballast,
@@ -112,6 +119,10 @@ export const functions: FunctionTable = functionTable([
   liftSlope,
   inducedDrag,
   downwash,
+  glide,
+  bestGlide,
+  leastSink,
+  turn,
   atmosphere,
   geopotentialAltitude,
   reynolds,
