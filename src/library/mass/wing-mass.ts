@@ -23,12 +23,12 @@ export const wingMass = define({
   parameters: {
     wing: wingRecord,
     ...sanding,
+    ...seatParameters,
     high_point: number("%", "where the section is thickest, from the leading edge", {
       above: 0,
       below: 1,
       default: 0.3,
     }),
-    ...seatParameters,
   },
   result: partRecord,
   formula:
