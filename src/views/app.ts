@@ -8,6 +8,7 @@ import { loadEditor } from "./formula-entry.ts";
 import { IdleQueue, whenIdle } from "./idle-queue.ts";
 import { OpenFile } from "./open-file.ts";
 import { sheetElementId } from "./sheet.ts";
+import { SweptRows } from "./swept-rows.ts";
 import { words } from "./words.ts";
 
 /** The whole screen: the bar, the page, the board, and the way of notebooks into and out of files. */
@@ -41,7 +42,8 @@ export class App extends LitElement {
     super();
     this.session = new Session(functions);
     this.file = new OpenFile(this.session);
-    this.desk = { serial: 0, session: this.session, functions, baseline: new Baseline(), idle: new IdleQueue() };
+    const [baseline, swept, idle] = [new Baseline(), new SweptRows(), new IdleQueue()];
+    this.desk = { serial: 0, session: this.session, functions, baseline, swept, idle };
     this.alarm = null;
     this.news = "";
     this.saving = "";
@@ -171,7 +173,7 @@ export class App extends LitElement {
     const notebook = readNotebook(text);
     const baseline = new Baseline();
     // First the desk: cells that are asked to draw by the session are then those of the new notebook.
-    this.desk = { ...this.desk, serial: this.desk.serial + 1, baseline };
+    this.desk = { ...this.desk, serial: this.desk.serial + 1, baseline, swept: new SweptRows() };
     this.session.open(notebook);
     this.file.isSaved(notebook, file?.name ?? null, file?.handle ?? null);
     this.tellSaving();

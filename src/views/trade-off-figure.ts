@@ -10,18 +10,16 @@ import {
 import { allowedBy } from "./check-limits.ts";
 import type { Figure, FigureContext } from "./figure.ts";
 import { formulaAt, positionOf, positionsOver, rangeTrackOf, type Track, valueAt } from "./literal.ts";
-import { SweptRows } from "./swept-rows.ts";
 import { words } from "./words.ts";
 
 export function tradeOffFigure(first: FigureContext<ChartCell>): Figure | string {
-  const swept = new SweptRows();
-  const contents = contentsOf(first, swept);
+  const contents = contentsOf(first);
   if (typeof contents === "string") return contents;
   const drawing = liveTradeOff(...contents, { document });
   return {
     element: drawing.element,
     draw(context) {
-      const next = contentsOf(context as FigureContext<ChartCell>, swept);
+      const next = contentsOf(context as FigureContext<ChartCell>);
       if (typeof next === "string") return next;
       drawing.update(...next);
       return null;
@@ -29,9 +27,10 @@ export function tradeOffFigure(first: FigureContext<ChartCell>): Figure | string
   };
 }
 
-const mostPoints = 41;
+/** Enough for a smooth curve, few enough to be told apart by eye and finger, and to be computed while a knob moves. */
+const mostPoints = 21;
 
-function contentsOf({ desk, cell, result, width, height, measure }: FigureContext<ChartCell>, swept: SweptRows) {
+function contentsOf({ desk, cell, result, width, height, measure }: FigureContext<ChartCell>) {
   const { session, baseline } = desk;
   const { program } = session;
   const given = cell.sweep === undefined ? undefined : program.byName.get(cell.sweep);
@@ -42,7 +41,7 @@ function contentsOf({ desk, cell, result, width, height, measure }: FigureContex
   const [x, ...y] = quantities;
   if (!x) return words.chartNeeds;
   const values = positionsOver(track, mostPoints).map((position) => valueAt(track, position));
-  const rows = swept.take(program, (id) => session.result(id), given, values, cell.id);
+  const rows = desk.swept.take(program, (id) => session.result(id), given, values, cell.id);
   const points = rows.map((row, index) => pointOf(values[index] ?? 0, row));
   if (points.every((point) => point.x === null)) return words.nothingToDraw;
   const present = pointOf(numberOf(sweptNow) ?? 0, result);

@@ -127,7 +127,7 @@ export const wing = define({
 /** The wing of a table of panels for the right half and, where it differs, one for the left. */
 export function buildWing(panels: Panels, left: Panels | undefined, refuse: Refuse): Wing {
   const right = buildHalf(panels, "right", "panels", refuse);
-  const other = buildHalf(left ?? panels, "left", left ? "left" : "panels", refuse);
+  const other = left ? buildHalf(left, "left", "left", refuse) : mirror(right);
   const strips = wingStrips({ right, left: other });
   const total = (amount: (strip: Strip) => number) => strips.reduce((sum, strip) => sum + amount(strip), 0);
   // Panel by panel, chord and position are linear in y: S Δy (c1 + c2)/2 and its like, exact.
@@ -152,11 +152,17 @@ export function buildWing(panels: Panels, left: Panels | undefined, refuse: Refu
     ),
     stations: right.stations,
     panels: right.length.length,
-    mirrored: sameHalves(right, other),
+    mirrored: !left || sameHalves(right, other),
     right,
     left: other,
   };
 }
+
+/** The left half that mirrors a right one. */
+const mirror = (right: Half): Half => ({
+  ...right,
+  stations: { ...right.stations, y: right.stations.y.map((y) => 0 - y) },
+});
 
 /** True where two halves are mirror images: all their panels are the same. */
 function sameHalves(right: Half, left: Half): boolean {
