@@ -62,6 +62,8 @@ import { tailplaneMass } from "./mass/tailplane-mass.ts";
 import { wingMass } from "./mass/wing-mass.ts";
 import { curvedWing } from "./shape/curved-wing.ts";
 import { fin } from "./shape/fin.ts";
+import { fuselageStick } from "./shape/fuselage-stick.ts";
+import { glider } from "./shape/glider.ts";
 import { tailplane } from "./shape/tailplane.ts";
 import { wing } from "./shape/wing.ts";
 import { type FunctionTable, functionTable } from "./spec.ts";
@@ -75,6 +77,8 @@ export type { Glide } from "./glide/glide-record.ts";
 export type { Part } from "./mass/part-record.ts";
 export { isDimensionless, siUnit } from "./quantity.ts";
 export type { Fin } from "./shape/fin-record.ts";
+export type { FuselageStick } from "./shape/fuselage-stick-record.ts";
+export type { Glider } from "./shape/glider-record.ts";
 export type { Half, Stations } from "./shape/half-record.ts";
 export type { Panels } from "./shape/panel-columns.ts";
 export type { Tailplane } from "./shape/tailplane-record.ts";
@@ -89,6 +93,8 @@ export const functions: FunctionTable = functionTable([
   curvedWing,
   tailplane,
   fin,
+  fuselageStick,
+  glider,
   equivalentDihedral,
   exactEquivalentDihedral,
   tiltLoss,
