@@ -9,6 +9,8 @@ export default defineConfig({
     target: "es2023",
     // The page's policy allows no data: addresses, so small fonts and pictures stay files too.
     assetsInlineLimit: 0,
+    // The size that counts is measured, compressed, by the bench; a warning would only startle a newcomer.
+    chunkSizeWarningLimit: 1000,
   },
   test: {
     // Two shared, noisy cores: generous limits, and one thing at a time where a browser draws.
