@@ -3,6 +3,7 @@ import { FormulaError } from "./errors.ts";
 import { compileCall } from "./formula-compile-call.ts";
 import type { ArithmeticSign, ComparisonSign, Range } from "./formula-tree.ts";
 import { messages } from "./messages.ts";
+import { describe } from "./shapes.ts";
 import type { TypedTree } from "./typed-tree.ts";
 import type { Inputs, RecordValue, Run, Value } from "./value.ts";
 
@@ -45,6 +46,7 @@ export function compileTree(tree: TypedTree, compilation: Compilation): Run {
     case "field": {
       const of = inner(tree.of);
       const { field } = tree;
+      if (tree.shape.optional) return optionalField(of, field, describe(tree.of.shape), tree.at);
       return (inputs, parameters) => (of(inputs, parameters) as RecordValue)[field] as Value;
     }
     case "element":
@@ -158,6 +160,15 @@ function comparison(sign: ComparisonSign, left: Run, right: Run): Run {
     case "!=":
       return (inputs, parameters) => !same(left(inputs, parameters), right(inputs, parameters));
   }
+}
+
+/** A field that records of its kind may lack: without it, an error that says so. */
+function optionalField(of: Run, field: string, record: string, at: Range): Run {
+  return (inputs, parameters) => {
+    const found = (of(inputs, parameters) as RecordValue)[field];
+    if (found === undefined) throw new FormulaError("out_of_domain", messages.fieldLeftOut(field, record), at);
+    return found;
+  };
 }
 
 function element(of: Run, index: Run, at: Range): Run {
