@@ -1,20 +1,12 @@
 /** The dimensions of a front view: what is drawn for each, and the labels still to be placed. */
+import { degreesFigure, type LengthFormat, lengthText, partFigure, partText } from "./dimension-text.ts";
+import { brokenDimension, type Dimensions, figure, type SetDimension, strong, together } from "./dimensions.ts";
 import type { FrontViewSheet } from "./front-view-sheet.ts";
-import { degreesFigure, heightFigure, heightText, type LengthFormat, lengthText } from "./front-view-words.ts";
-import type { Box, Point } from "./geometry.ts";
-import { type Label, textBox } from "./labels.ts";
-import type { Mark } from "./sketch.ts";
-import { arc, type Stroke, straight, textAt, tick } from "./strokes.ts";
+import type { Point } from "./geometry.ts";
+import type { Label } from "./labels.ts";
+import { arc, type Stroke, straight, tick } from "./strokes.ts";
 import type { Measure } from "./text-size.ts";
 import type { Outline, PanelOutline } from "./wing-outline.ts";
-
-interface Dimensions {
-  readonly strokes: readonly Stroke[];
-  readonly labels: readonly Label[];
-}
-
-const figure = { size: 13, weight: 400, class: "figure" } as const;
-const strong = { size: 13, weight: 600, class: "figure" } as const;
 
 /** The span under the wing, between extension lines from the tips, the line broken for its figure. */
 export function spanMarks(
@@ -23,28 +15,10 @@ export function spanMarks(
   sheet: FrontViewSheet,
   format: LengthFormat,
   measure: Measure,
-): { readonly strokes: readonly Stroke[]; readonly figure: Mark; readonly box: Box } {
-  const y = sheet.spanLine;
-  const tips = [right, left].map((half) => sheet.place(half.at(-1)?.lower[1] ?? { x: 0, y: 0 }));
-  const [from = 0, to = 0] = tips.map(({ x }) => x);
+): SetDimension {
+  const tip = (half: readonly PanelOutline[]): Point => sheet.place(half.at(-1)?.lower[1] ?? { x: 0, y: 0 });
   const text = `${lengthText(span, format)} span`;
-  const wide = measure(text, strong);
-  const isWithin = to - from > wide + 40;
-  // Where a wing is small beside its baseline, the figure stands outside.
-  const outside = to + 14 + wide < sheet.room.right ? to + 14 : from - 14 - wide;
-  const start = { x: isWithin ? (from + to - wide) / 2 : outside, y: y + 4.5 };
-  const box = textBox(text, strong, start, measure);
-  const along = (x1: number, x2: number): Stroke => straight("dimension", { x: x1, y }, { x: x2, y });
-  return {
-    strokes: [
-      ...tips.map((tip) => straight("extension", { x: tip.x, y: tip.y + 4 }, { x: tip.x, y: y + 5 })),
-      ...(isWithin ? [along(from, box.left - 8), along(box.right + 8, to)] : [along(from, to)]),
-      tick({ x: from, y }),
-      tick({ x: to, y }),
-    ],
-    figure: textAt("figure", text, start, strong),
-    box,
-  };
+  return brokenDimension([tip(right), tip(left)], sheet.spanLine, text, strong, sheet.room, measure);
 }
 
 /** The height of each break over the datum, and of the tip, whose dimension line stands off outboard. */
@@ -55,12 +29,11 @@ export function heightMarks(
   format: LengthFormat,
 ): Dimensions {
   const breaks = half.slice(1).map((outboard, index) => {
-    const text = heightFigure(outboard.lower[0].y, span, format);
+    const text = partFigure(outboard.lower[0].y, span / 2, format);
     return breakHeight(half[index] ?? outboard, outboard, text, sheet);
   });
-  const tip = half.slice(-1).map((panel) => tipHeight(panel, heightText(panel.lower[1].y, span, format), sheet));
-  const all = [...tip, ...breaks];
-  return { strokes: all.flatMap(({ strokes }) => strokes), labels: all.flatMap(({ labels }) => labels) };
+  const tip = half.slice(-1).map((panel) => tipHeight(panel, partText(panel.lower[1].y, span / 2, format), sheet));
+  return together([...tip, ...breaks]);
 }
 
 /** A line from the datum up to the joint, whose circle ends it; nothing where the joint lies on the datum. */

@@ -2,12 +2,15 @@
  * The front view of a wing at true proportion: wood with its thickness, datum and centre line, span, heights of the
  * breaks on one half and cants on the other, and a baseline as a thin line behind.
  */
+import type { LengthFormat } from "./dimension-text.ts";
 import { angleMarks, heightMarks, spanMarks } from "./front-view-dimensions.ts";
-import { headMarks } from "./front-view-head.ts";
 import { type FrontViewSheet, frontViewSheet } from "./front-view-sheet.ts";
 import { datumStrokes, edgeStrokes, jointPoints, lowerFace, woodMark } from "./front-view-wood.ts";
-import { frontViewWords, isMirrored, type LengthFormat } from "./front-view-words.ts";
-import { type Ground, type Label, type Placing, placeLabels } from "./labels.ts";
+import { frontViewWords, isMirrored } from "./front-view-words.ts";
+import { headMarks } from "./head.ts";
+import type { Label } from "./labels.ts";
+import { type DrawingOptions, drawingOptions } from "./options.ts";
+import { bestPlacing } from "./placing.ts";
 import {
   checkOptions,
   type LiveDrawing,
@@ -33,17 +36,7 @@ export interface FrontViewData {
 }
 
 /** How a front view is drawn. */
-export interface FrontViewOptions {
-  /** Name of the wing, for the title. */
-  readonly name: string;
-  /** Width of the sheet in px, 660 unless said, at least 240. */
-  readonly width?: number;
-  /** Unit of the lengths, mm unless said, and shop fractions for inches. */
-  readonly unit?: string;
-  readonly fraction?: number | undefined;
-  /** How wide texts are; an estimate for the font of the page unless said. */
-  readonly measure?: Measure;
-}
+export type FrontViewOptions = DrawingOptions;
 
 /** Draws a front view. Throws on an option it does not know and on a wing without a span. */
 export const frontView = (data: FrontViewData, options: FrontViewOptions, surroundings: Surroundings): SVGSVGElement =>
@@ -56,10 +49,8 @@ export const liveFrontView = (
   surroundings: Surroundings,
 ): LiveDrawing<FrontViewData, FrontViewOptions> => liveDrawing(sketchFrontView, data, options, surroundings);
 
-const known = { name: true, width: true, unit: true, fraction: true, measure: true } as const;
-
 function sketchFrontView(data: FrontViewData, options: FrontViewOptions): Mark {
-  checkOptions(options, known, "front view");
+  checkOptions(options, drawingOptions, "front view");
   const { name, width = 660, unit = "mm", fraction, measure = estimateWidth } = options;
   const outline = wingOutline(data.wing);
   const baseline = data.baseline && wingOutline(data.baseline.wing);
@@ -75,6 +66,7 @@ function sketchFrontView(data: FrontViewData, options: FrontViewOptions): Mark {
     if (grown.faults < best.faults) best = grown;
   }
   const { sheet, layers, leftOut } = best;
+  const head = { note: `seen from the front, ${unit}`, unit, leftOut, baseline: data.baseline?.name };
   return mark(
     "svg",
     {
@@ -88,7 +80,7 @@ function sketchFrontView(data: FrontViewData, options: FrontViewOptions): Mark {
       textMark("title", {}, `Front view of ${name}`),
       textMark("desc", {}, frontViewWords(data.wing, data.baseline, format)),
       ...layers,
-      layer("head", headMarks(sheet, format, data.baseline?.name, leftOut, measure)),
+      layer("head", headMarks(head, sheet.headLine, sheet.room, measure)),
     ],
   );
 }
@@ -140,24 +132,5 @@ function contentOf(
   ];
   return { layers, leftOut: leftOut.length, faults };
 }
-
-/** Strong labels have the first choice; where that leaves a fault the others, if that is better. */
-function bestPlacing(labels: readonly Label[], ground: Ground) {
-  let best: Placing | undefined;
-  for (const sign of [-1, 1]) {
-    const next = placeLabels(
-      labels.toSorted((a, b) => sign * (a.weight - b.weight)),
-      ground,
-    );
-    if (!best || faultsOf(next) < faultsOf(best)) best = next;
-    if (faultsOf(best) === 0) break;
-  }
-  const found = best ?? { placed: [], leftOut: labels };
-  return { ...found, faults: faultsOf(found) };
-}
-
-/** A label left out is worse than any number of leaders that run over a line. */
-const faultsOf = ({ placed, leftOut }: Placing): number =>
-  100 * leftOut.length + placed.filter(({ isOverLine }) => isOverLine).length;
 
 const jointRadius = 2.6;
