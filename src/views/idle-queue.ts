@@ -4,12 +4,24 @@ const pause = 60;
 /** Work that can wait until nothing moves any more: each task once, in the order in which it was added. */
 export class IdleQueue {
   private readonly tasks = new Set<() => void>();
-  private timer = 0;
+  private waiting = false;
+  private movedAt = 0;
 
   add(task: () => void): void {
     this.tasks.add(task);
-    clearTimeout(this.timer);
-    this.timer = window.setTimeout(() => whenIdle(this.run, 200), pause);
+    // While something is dragged this is called for every cell in every frame: a timer each would cost more than the work.
+    this.movedAt = performance.now();
+    if (!this.waiting) this.wait(pause);
+  }
+
+  private wait(time: number): void {
+    this.waiting = true;
+    setTimeout(() => {
+      const left = this.movedAt + pause - performance.now();
+      if (left > 1) return this.wait(left);
+      this.waiting = false;
+      whenIdle(this.run, 200);
+    }, time);
   }
 
   private readonly run = (deadline: IdleDeadline | null): void => {

@@ -27,6 +27,7 @@ export class Sheet extends LitElement {
   private width = 0;
   private measure: Measure = estimateWidth;
   private stops: (() => void)[] = [];
+  private readonly narrow = matchMedia("screen and (max-width: 899px)");
 
   constructor() {
     super();
@@ -112,7 +113,7 @@ export class Sheet extends LitElement {
 
   /** On a narrow screen the board is a strip above the page. */
   private room(): number | null {
-    return matchMedia("screen and (max-width: 899px)").matches ? Math.round(window.innerHeight * 0.34) - 80 : null;
+    return this.narrow.matches ? Math.round(window.innerHeight * 0.34) - 80 : null;
   }
 
   private make(context: FigureContext): string | null {
