@@ -151,7 +151,7 @@ function checkComparison(
   const node: TypedTree = { type: "comparison", sign: tree.sign, left, right, shape: booleanShape, at: tree.at };
   if (a.kind === "number" && b.kind === "number") {
     if (agree(a.dimension, b.dimension)) return node;
-    throw dimensionsDiffer("compare", left, a, right, b, text, tree.at);
+    throw dimensionsDiffer("compare", left, a, right, b, text);
   }
   if (a.kind !== b.kind || a.kind === "record") {
     throw new FormulaError("wrong_shape", messages.compareKinds(capital(describe(a)), describe(b)), tree.at);
@@ -189,7 +189,7 @@ function arithmeticShape(
       return bounded(divide(a.dimension, b.dimension), tree.at);
     case "+":
     case "-": {
-      if (!agree(a.dimension, b.dimension)) throw dimensionsDiffer(tree.sign, left, a, right, b, text, tree.at);
+      if (!agree(a.dimension, b.dimension)) throw dimensionsDiffer(tree.sign, left, a, right, b, text);
       const joined = join(a.dimension, b.dimension);
       return a.unit === b.unit && equal(joined, a.dimension)
         ? numberShape(joined, unscaled(a.unit))
@@ -224,12 +224,12 @@ function dimensionsDiffer(
   right: TypedTree,
   b: NumberShape,
   text: string,
-  at: Range,
 ): FormulaError {
+  // What does not fit is the side that comes second, or a bare number beside a value with a unit.
   const [odd, wanted] = isDimensionless(a.dimension) ? [left, b] : [right, a];
   const remedy = remedyFor(odd, wanted.dimension, sign === "compare" ? wanted.unit : unscaled(wanted.unit), text);
   const message = messages.dimensionsDiffer(sign, inWords(a.dimension), inWords(b.dimension), remedy);
-  return new FormulaError("wrong_dimension", message, remedy ? odd.at : at);
+  return new FormulaError("wrong_dimension", message, odd.at);
 }
 
 /** Arithmetic with points of a scale gives no point of it: 20 °C less 5 °C is no 15 °C but 15 K. */
