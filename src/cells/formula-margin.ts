@@ -44,8 +44,7 @@ function comparisonMargin(tree: TypedTree & { type: "comparison" }, compilation:
   const less = sign === "<" || sign === "<=";
   const smaller = compileTree(less ? left : right, compilation);
   const limit = compileTree(less ? right : left, compilation);
-  const unit = (right.type === "constant" ? right : left.type === "constant" ? left : right).shape;
-  const told = unit.kind === "number" ? unit.unit : "1";
+  const told = unitOfGap(left, right);
   return (inputs) => {
     try {
       const most = limit(inputs, []) as number;
@@ -56,6 +55,13 @@ function comparisonMargin(tree: TypedTree & { type: "comparison" }, compilation:
       throw error;
     }
   };
+}
+
+/** The unit of the limit where it is written as a number, else that of a side that is a cell's own value. */
+function unitOfGap(left: TypedTree, right: TypedTree): string {
+  const plain = (side: TypedTree): boolean => ["input", "field", "element"].includes(side.type);
+  const side = [right, left].find(({ type }) => type === "constant") ?? [left, right].find(plain) ?? right;
+  return side.shape.kind === "number" ? side.shape.unit : "1";
 }
 
 function pick(a: Margin | null, b: Margin | null, worst: boolean): Margin | null {
