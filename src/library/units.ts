@@ -136,9 +136,9 @@ export function unitOf(text: string): UnitExpression {
 }
 
 /**
- * The candidate nearest to a misspelt word by edit distance (Levenshtein 1966; letter case counts half), or null where
- * none is near enough to be meant: of a single letter only the other case is. The word "degrees" and the like find their
- * unit by their beginning.
+ * The candidate nearest to a misspelt word by edit distance, or null where none is near enough to be meant: of a single
+ * letter only the other case is. Letters may be added, left out, changed or swapped with a neighbour (Damerau 1964,
+ * Levenshtein 1966); letter case counts half. The word "degrees" and the like find their unit by their beginning.
  */
 export function nearest(word: string, candidates: Iterable<string>): string | null {
   // Walked twice, which an iterator such as keys() would not survive.
@@ -171,13 +171,17 @@ function unit(spelling: string, factor: number, dimension: Dimension, offset?: n
 }
 
 function distance(a: string, b: string): number {
+  let above: number[] = [];
   let row = Array.from({ length: b.length + 1 }, (_, index) => index);
   for (let i = 1; i <= a.length; i++) {
     const next = [i];
     for (let j = 1; j <= b.length; j++) {
-      const swap = (row[j - 1] ?? 0) + (a[i - 1] === b[j - 1] ? 0 : 1);
-      next.push(Math.min(swap, (row[j] ?? 0) + 1, (next[j - 1] ?? 0) + 1));
+      const change = (row[j - 1] ?? 0) + (a[i - 1] === b[j - 1] ? 0 : 1);
+      const swapped = i > 1 && j > 1 && a[i - 1] === b[j - 2] && a[i - 2] === b[j - 1];
+      const swap = swapped ? (above[j - 2] ?? 0) + 1 : Number.POSITIVE_INFINITY;
+      next.push(Math.min(change, swap, (row[j] ?? 0) + 1, (next[j - 1] ?? 0) + 1));
     }
+    above = row;
     row = next;
   }
   return row[b.length] ?? 0;
