@@ -132,6 +132,38 @@ describe("the results of a session", () => {
     expect(["1", "2"].map(valueAt)).toEqual([5, 6]);
   });
 
+  test("come back where a unit made a cell fail and another mends it, though every name stays", async () => {
+    const { session, valueAt } = await opened("given a = 1\nb = a + 1\nc = b + 1\ng1 = a + b");
+    for (const [formula, values] of [
+      ["1 mm", [0.001, "wrong_dimension", "waits", "waits"]],
+      ["2", [2, 3, 4, 5]],
+    ] as const) {
+      session.edit(change("1", formula));
+      await session.settled();
+      expect(["1", "2", "3", "4"].map(valueAt)).toEqual(values);
+    }
+  });
+
+  test("are computed where a cell failed from the first and is mended, though every name stays", async () => {
+    const { session, valueAt } = await opened("given a = 1 kg\nb = a + 1\nc = b + a / 1 kg");
+    session.edit(change("1", "2"));
+    session.edit(change("3", "b + a / 1"));
+    await session.settled();
+    expect(["2", "3"].map(valueAt)).toEqual([3, 5]);
+  });
+
+  test("are told anew where the unit changes and the number stays", async () => {
+    const { session, valueAt } = await opened("given a [mm] = 3 mm\nb = a");
+    const heard: unknown[] = [];
+    for (const id of ["1", "2"]) {
+      session.onResult(id, (result) => heard.push(result.ok && result.shape.kind === "number" && result.shape.unit));
+    }
+    session.edit((notebook) => editCell(notebook, "1", { unit: "cm" }));
+    await session.settled();
+    expect(valueAt("1")).toBe(0.003);
+    expect(heard).toEqual(["cm", "cm"]);
+  });
+
   test("follow a name to another cell", async () => {
     const { session, valueAt } = await opened("a = 1\nx = 7\nb = a + 1");
     session.edit((notebook) => editCell(editCell(notebook, "1", { name: "old" }), "2", { name: "a" }));
