@@ -122,8 +122,12 @@ export class Graph {
         run.running = true;
       },
       fulfilled: () => {
-        for (const node of run.gone ? [] : run.nodes) this.tell(node);
-        this.stop(run);
+        // A listener that throws is a fault of ours, which the engine reports; the other cells go on.
+        try {
+          for (const node of run.gone ? [] : run.nodes) this.tell(node);
+        } finally {
+          this.stop(run);
+        }
       },
       rejected: (error: unknown) => {
         this.stop(run);

@@ -329,6 +329,30 @@ describe("listeners", () => {
   });
 });
 
+describe("a listener that throws", () => {
+  test("is reported, and holds up neither the other cells nor those who wait", async () => {
+    const others = process.listeners("unhandledRejection");
+    process.removeAllListeners("unhandledRejection");
+    const reported: unknown[] = [];
+    process.on("unhandledRejection", (error) => reported.push(error));
+    try {
+      const { session, valueAt } = await opened("given a = 1\nb = a + 1\nc = a + b");
+      const fault = new Error("a fault of the view");
+      session.onResult("1", () => {
+        throw fault;
+      });
+      session.edit(change("1", "5"));
+      await session.settled();
+      expect(["1", "2", "3"].map(valueAt)).toEqual([5, 6, 11]);
+      await new Promise((resolve) => setImmediate(resolve));
+      expect(reported).toEqual([fault]);
+    } finally {
+      process.removeAllListeners("unhandledRejection");
+      for (const listener of others) process.on("unhandledRejection", listener);
+    }
+  });
+});
+
 describe("a disposed session", () => {
   test("tells nobody any more, and lets go of those who wait", async () => {
     const { session } = await opened("given a = 1\nb = a + 1");
