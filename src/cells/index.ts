@@ -8,6 +8,7 @@ export { parser } from "./formula.grammar";
 export { limits, parseFormula } from "./formula-parse.ts";
 export { nodes, type Range, type Tree } from "./formula-tree.ts";
 export { constants, isName, keywords, readSignature } from "./names.ts";
+export { duplicateCell, newCell, unusedName } from "./new-cell.ts";
 export * from "./notebook.ts";
 export { NotebookError } from "./notebook-errors.ts";
 export { readNotebook, writeNotebook } from "./notebook-file.ts";

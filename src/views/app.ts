@@ -3,6 +3,7 @@ import { NotebookError, readNotebook, Session, writeNotebook } from "../cells/in
 import type { FunctionTable } from "../library/index.ts";
 import { Baseline } from "./baseline.ts";
 import type { Desk } from "./desk.ts";
+import { isEntry } from "./entering.ts";
 import { chooseFile, fileNameOf, type OpenedFile, readFile, saveFile } from "./files.ts";
 import { loadEditor } from "./formula-entry.ts";
 import { IdleQueue, whenIdle } from "./idle-queue.ts";
@@ -91,6 +92,7 @@ export class App extends LitElement {
       </div>
       <input class="upload" type="file" accept=".json,application/json" hidden aria-label=${words.file} @change=${this.upload} />
       <p class="unseen" role="status">${this.news}</p>
+      <spanwise-notice></spanwise-notice>
       ${this.dropping ? html`<div class="drop"><p>${words.dropHere}</p></div>` : nothing}
       ${this.waiting ? this.renderQuestion() : nothing}`;
   }
@@ -264,9 +266,4 @@ export class App extends LitElement {
     const [file] = event.type === "drop" ? event.dataTransfer.files : [];
     if (file) this.unlessUnsaved(() => this.openRead(file));
   };
-}
-
-/** True within a text that is being entered; a knob is none. */
-function isEntry(target: EventTarget | null): boolean {
-  return target instanceof Element && target.closest("spanwise-formula-entry, textarea, input[type=text]") !== null;
 }

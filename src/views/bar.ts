@@ -46,6 +46,7 @@ export class Bar extends LitElement {
       <p class="saving" role="status">${this.saving}</p>
       ${this.renderChecks()}
       <div class="actions">
+        ${this.renderHistory()}
         <select class="colours" aria-label=${words.colours} @change=${(event: Event) => applyTheme((event.target as HTMLSelectElement).value as Theme)}>
           ${themes.map((theme) => html`<option value=${theme} ?selected=${theme === keptTheme()}>${words.colourChoices[theme]}</option>`)}
         </select>
@@ -63,6 +64,15 @@ export class Bar extends LitElement {
     }
     return html`<h1 class="title covered"><span>${title.trim() || words.untitled}</span>
       <button type="button" class="cover title-button" aria-label=${words.editTitle} @click=${this.enter}></button></h1>`;
+  }
+
+  /** They stay where they are when there is nothing to undo, so that the focus is not lost. */
+  private renderHistory(): TemplateResult {
+    const { session } = this.desk;
+    return html`<button type="button" class="sign-button" title=${words.undoHint} aria-label=${words.undo}
+        aria-disabled=${session.canUndo ? "false" : "true"} @click=${() => session.undo()}><span aria-hidden="true">↶</span></button>
+      <button type="button" class="sign-button" title=${words.redoHint} aria-label=${words.redo}
+        aria-disabled=${session.canRedo ? "false" : "true"} @click=${() => session.redo()}><span aria-hidden="true">↷</span></button>`;
   }
 
   private renderChecks(): TemplateResult | typeof nothing {

@@ -1,6 +1,10 @@
-import { html, LitElement, type PropertyValues, type TemplateResult } from "lit";
+import { html, LitElement, nothing, type PropertyValues, type TemplateResult } from "lit";
 import type { Cell, CellError, Result } from "../cells/index.ts";
+import { commonItems, offerKinds } from "./cell-actions.ts";
+import { detailsOf } from "./cell-details.ts";
 import type { Desk } from "./desk.ts";
+import { detailsForm } from "./details.ts";
+import { type MenuItem, openMenu } from "./menu.ts";
 import { words } from "./words.ts";
 
 /**
@@ -64,7 +68,70 @@ export abstract class CellView<C extends Cell> extends LitElement {
   }
 
   protected override render(): TemplateResult {
-    return this.renderCell();
+    return html`${this.renderCell()} ${this.entered === "details" ? this.renderDetails() : nothing}
+      <button type="button" class="more" aria-haspopup="menu" aria-label=${words.more(this.groupName)}
+        @click=${this.openMenu}><span aria-hidden="true">⋯</span></button>
+      <button type="button" class="insert" tabindex="-1" aria-haspopup="menu" aria-label=${words.insertAfter(this.groupName)}
+        @click=${() => this.offerInsert()}><span aria-hidden="true">+</span></button>`;
+  }
+
+  /** Begins to enter what is entered first in a new cell of this kind. */
+  begin(): void {
+    this.enterDetails();
+  }
+
+  /** Gives the focus to the first thing that can be done with the cell. */
+  focusFirst(): void {
+    const first =
+      this.querySelector<HTMLElement>(
+        ".formula-button, .entries .cover[tabindex='0'], .note-button, .asked textarea",
+      ) ?? this.querySelector<HTMLElement>("button");
+    first?.focus({ preventScroll: true });
+  }
+
+  /** Offers the kinds of cells to put in after this one; afterwards the focus is where it was. */
+  offerInsert(): void {
+    const button = this.querySelector<HTMLElement>(".insert");
+    const back = this.contains(document.activeElement) ? (document.activeElement as HTMLElement) : null;
+    if (button) offerKinds(this.desk, button, this.index + 1, back ?? button);
+  }
+
+  /** What the menu offers for cells of this kind only. */
+  protected get ownItems(): MenuItem[] {
+    return this.details.length > 0 ? [{ label: words.detailsItem, act: () => this.enterDetails() }] : [];
+  }
+
+  private get index(): number {
+    return this.desk.session.notebook.cells.findIndex(({ id }) => id === this.cell.id);
+  }
+
+  private readonly openMenu = (event: Event): void => {
+    const anchor = event.currentTarget as HTMLElement;
+    const items = [...this.ownItems, ...commonItems(this.desk, anchor, this.cell, this.groupName)];
+    openMenu(anchor, words.more(this.groupName), items);
+  };
+
+  /** What is entered in a form below the cell. */
+  protected get details() {
+    return detailsOf(this.desk, this.cell);
+  }
+
+  protected async enterDetails(): Promise<void> {
+    this.entered = "details";
+    await this.updateComplete;
+    this.querySelector<HTMLElement>(".details :is(input, select)")?.focus();
+  }
+
+  private renderDetails(): TemplateResult {
+    return detailsForm({
+      label: words.detailsOf(this.groupName),
+      details: this.details,
+      onPause: () => this.desk.session.endGesture(),
+      onDone: () => {
+        this.desk.session.endGesture();
+        this.rest(".more");
+      },
+    });
   }
 
   /** Ends entering and gives the focus back to the button that began it, unless it has gone elsewhere. */

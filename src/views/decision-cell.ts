@@ -14,7 +14,7 @@ export class DecisionCellView extends CellView<DecisionCell> {
     return html`<div class="margin"></div>
       <div class="body free">
         <div class="decided">
-          <p class="question"><strong>${question}</strong> ${chosen}</p>
+          <p class="question"><strong>${question || html`<span class="hint">${words.noQuestionYet}</span>`}</strong> ${chosen}</p>
           ${why ? html`<p class="why">${why}</p>` : nothing}
           <dl>
             ${alternatives.map(({ option, why_not }) => html`<dt>${words.insteadOf}</dt><dd>${option}${why_not ? `: ${why_not}` : ""}</dd>`)}

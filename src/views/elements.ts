@@ -6,6 +6,7 @@ import { FigureCellView } from "./figure-cell.ts";
 import { FormulaCell } from "./formula-cell.ts";
 import { FormulaEntry } from "./formula-entry.ts";
 import { NoteCellView } from "./note-cell.ts";
+import { Notice } from "./notice.ts";
 import { Page } from "./page.ts";
 import { QuestionCellView } from "./question-cell.ts";
 import { Sheet } from "./sheet.ts";
@@ -25,6 +26,7 @@ const elements: readonly (readonly [string, CustomElementConstructor])[] = [
   ["spanwise-question-cell", QuestionCellView],
   ["spanwise-figure-cell", FigureCellView],
   ["spanwise-formula-entry", FormulaEntry],
+  ["spanwise-notice", Notice],
 ];
 
 /** Makes our elements known to the page. */

@@ -11,3 +11,11 @@ export interface Fault {
   /** Nothing is wrong with it but that it waits for another cell. */
   readonly waits: boolean;
 }
+
+/** True within a text that is being entered, which has its own keys and undoes its own steps; a knob is none. */
+export function isEntry(target: EventTarget | null): boolean {
+  return (
+    target instanceof Element &&
+    target.closest("spanwise-formula-entry, textarea, input:not([type=range], [type=checkbox])") !== null
+  );
+}

@@ -8,6 +8,10 @@ import { words } from "./words.ts";
 const drawings: Readonly<Record<string, FigureMaker<DrawingCell>>> = { front: frontViewFigure };
 const charts: Readonly<Record<string, FigureMaker<ChartCell>>> = { trade_off: tradeOffFigure };
 
+/** The views that a drawing or a chart can have. */
+export const viewsOf = (kind: "drawing" | "chart"): readonly string[] =>
+  Object.keys(kind === "drawing" ? drawings : charts);
+
 /** The figure of a cell, by its view. */
 export function makeFigure(context: FigureContext): Figure | string {
   const { cell } = context;

@@ -57,6 +57,10 @@ export class NoteCellView extends CellView<NoteCell> {
     return html`<b class="live ${part.error.code === "waits" ? "awaited" : "faulty"}">{${name}}</b>`;
   }
 
+  override begin(): void {
+    this.enter();
+  }
+
   private readonly enter = async (): Promise<void> => {
     this.textBefore = this.cell.text;
     this.entered = "text";

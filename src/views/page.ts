@@ -1,14 +1,19 @@
 import { html, LitElement, type TemplateResult } from "lit";
 import { repeat } from "lit/directives/repeat.js";
 import type { Cell } from "../cells/index.ts";
-import { type CellView, cellElementId } from "./cell-view.ts";
+import { moveBy, offerKinds } from "./cell-actions.ts";
+import { CellView, cellElementId } from "./cell-view.ts";
 import type { Desk } from "./desk.ts";
+import { isEntry } from "./entering.ts";
+import { words } from "./words.ts";
 
 /** The notebook's text: its cells in order. A cell draws itself again on its own; the page only when the cells change. */
 export class Page extends LitElement {
   static override properties = { desk: { attribute: false } };
   declare desk: Desk;
   private stop: () => void = () => undefined;
+  /** Where the focus was last. */
+  private stood: { readonly at: HTMLElement; readonly cell: Element; readonly index: number } | null = null;
   private readonly nearness = new IntersectionObserver(
     (entries) => {
       for (const { target, isIntersecting } of entries) (target as CellView<Cell>).away = !isIntersecting;
@@ -23,12 +28,18 @@ export class Page extends LitElement {
   override connectedCallback(): void {
     super.connectedCallback();
     this.addEventListener("go-to-cell", this.goTo as EventListener);
+    this.addEventListener("begin-cell", this.begin as unknown as EventListener);
+    this.addEventListener("keydown", this.key);
+    this.addEventListener("focusin", this.stand);
     this.stop = this.desk.session.onNotebook(() => this.requestUpdate());
   }
 
   override disconnectedCallback(): void {
     super.disconnectedCallback();
     this.removeEventListener("go-to-cell", this.goTo as EventListener);
+    this.removeEventListener("begin-cell", this.begin as unknown as EventListener);
+    this.removeEventListener("keydown", this.key);
+    this.removeEventListener("focusin", this.stand);
     this.stop();
     this.nearness.disconnect();
   }
@@ -36,10 +47,12 @@ export class Page extends LitElement {
   /** Watching what is watched already changes nothing. */
   protected override updated(): void {
     for (const cell of this.children) this.nearness.observe(cell);
+    this.keepFocus();
   }
 
   protected override render(): TemplateResult {
     const { session, serial } = this.desk;
+    if (session.notebook.cells.length === 0) return this.renderEmpty();
     return html`${repeat(
       session.notebook.cells,
       ({ id }) => `${serial} ${id}`,
@@ -68,14 +81,66 @@ export class Page extends LitElement {
     }
   }
 
+  private renderEmpty(): TemplateResult {
+    const add = (event: Event): void => offerKinds(this.desk, event.currentTarget as HTMLElement, 0);
+    return html`<div class="empty-page"><p class="hint">${words.emptyPage}</p>
+      <button type="button" class="add-cell" aria-haspopup="menu" @click=${add}>${words.addCell}</button></div>`;
+  }
+
+  private get cells(): CellView<Cell>[] {
+    return [...this.children].filter((each): each is CellView<Cell> => each instanceof CellView);
+  }
+
+  /** Remembers where the focus is, so that it can be kept when the cells change. */
+  private readonly stand = ({ target }: FocusEvent): void => {
+    const cell = target instanceof Element ? target.closest(".cell") : null;
+    this.stood = cell && { at: target as HTMLElement, cell, index: this.cells.indexOf(cell as CellView<Cell>) };
+  };
+
+  /** A moved cell takes the focus along; when the cell is gone, the one in its place gets it. */
+  private keepFocus(): void {
+    const { stood } = this;
+    if (!stood || document.activeElement !== document.body) return;
+    if (stood.at.isConnected) {
+      stood.at.focus({ preventScroll: true });
+      stood.cell.scrollIntoView({ block: "nearest" });
+      return;
+    }
+    if (stood.cell.isConnected) return;
+    const { cells } = this;
+    const next = cells[Math.min(stood.index, cells.length - 1)];
+    next?.scrollIntoView({ block: "nearest" });
+    if (next) next.focusFirst();
+    else this.querySelector<HTMLElement>(".add-cell")?.focus();
+  }
+
+  /** Ctrl Enter puts a cell in below, Alt with an arrow moves the cell; not while a text is entered. */
+  private readonly key = (event: KeyboardEvent): void => {
+    const { target, key, ctrlKey, metaKey, altKey, shiftKey } = event;
+    const cell = target instanceof Element ? target.closest<CellView<Cell>>(".cell") : null;
+    if (!cell || event.defaultPrevented || isEntry(target) || shiftKey) return;
+    if (key === "Enter" && (ctrlKey || metaKey) && !altKey) cell.offerInsert();
+    else if (altKey && !ctrlKey && !metaKey && (key === "ArrowUp" || key === "ArrowDown")) {
+      moveBy(this.desk, cell.cell, cell.groupName, key === "ArrowUp" ? -1 : 1);
+    } else return;
+    event.preventDefault();
+  };
+
+  /** Begins to enter a cell that has just been put in. */
+  private readonly begin = async ({ detail }: CustomEvent<string>): Promise<void> => {
+    await this.updateComplete;
+    const cell = document.getElementById(cellElementId(detail)) as CellView<Cell> | null;
+    cell?.scrollIntoView({ block: "nearest" });
+    await cell?.updateComplete;
+    cell?.begin();
+  };
+
   /** Brings a cell into view and gives it the focus, by name or id. */
   private readonly goTo = ({ detail }: CustomEvent<string>): void => {
     const { program, notebook } = this.desk.session;
     const id = program.byName.get(detail)?.id ?? notebook.cells.find((cell) => cell.id === detail)?.id;
     const element = id === undefined ? null : document.getElementById(cellElementId(id));
     element?.scrollIntoView({ block: "center" });
-    const place =
-      element?.querySelector<HTMLElement>(".formula-button") ?? element?.querySelector<HTMLElement>("button");
-    place?.focus({ preventScroll: true });
+    (element as CellView<Cell> | null)?.focusFirst();
   };
 }

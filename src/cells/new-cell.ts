@@ -1,0 +1,96 @@
+/** Cells that a person puts in: each kind with content that works at once and says how it is meant. */
+
+import type { Cell, Kind, Notebook } from "./cell.ts";
+import { isNamed } from "./cell.ts";
+import { readSignature, reservedAs } from "./names.ts";
+import { cellById, freshId, insertCell } from "./notebook.ts";
+import type { Program, Step } from "./step.ts";
+
+type Functions = { has(name: string): boolean };
+
+/** The name itself where it is free, else with the lowest number from 2 that makes it so: half, half_2, half_3. */
+export function unusedName(notebook: Notebook, name: string, functions: Functions): string {
+  const taken = new Set<string>();
+  for (const cell of notebook.cells) {
+    if (!isNamed(cell)) continue;
+    const signature = readSignature(cell.name);
+    taken.add(signature.name);
+    for (const parameter of signature.parameters ?? []) taken.add(parameter);
+  }
+  const isFree = (each: string): boolean => !taken.has(each) && reservedAs(each, functions) === null;
+  if (isFree(name)) return name;
+  const stem = name.replace(/_\d+$/, "");
+  let number = 2;
+  while (!isFree(`${stem}_${number}`)) number++;
+  return `${stem}_${number}`;
+}
+
+/**
+ * A new cell of a kind, to stand at `index`: its name unused, its id new. What it is about, where its kind needs that, is
+ * the nearest fitting cell above, else the first below; where none fits it is left empty, and the cell says what it needs.
+ */
+export function newCell(notebook: Notebook, kind: Kind, index: number, program: Program): Cell {
+  const id = freshId(notebook);
+  const name = (base: string): string => unusedName(notebook, base, program.functions);
+  const near = nearest(notebook, index, program);
+  switch (kind) {
+    case "given":
+      return { id, kind, name: name("new_value"), formula: "1 mm", unit: "mm" };
+    case "derived":
+      return { id, kind, name: name("new_result"), formula: doubled(near(isNumber)) };
+    case "table":
+      return { id, kind, name: name("new_table"), columns: [{ name: "length", unit: "mm" }], rows: [["1"]] };
+    case "note":
+      return { id, kind, text: "" };
+    case "check":
+      return { id, kind, name: name("new_check"), formula: positive(near(isNumber)) };
+    case "decision":
+      return { id, kind, question: "", chosen: "", why: "" };
+    case "question":
+      return { id, kind, about: near(isAsked)?.name ?? "", prompt: "", answer: null, because: "" };
+    case "drawing":
+      return { id, kind, view: "front", of: (near(isMade("wing")) ?? near(isRecord))?.name ?? "" };
+    case "chart": {
+      const sweep = near((step) => step.range !== null)?.name ?? "";
+      const y = near((step) => isResult(step) && step.name !== sweep)?.name ?? "";
+      return { id, kind, view: "trade_off", sweep, x: sweep, y: [y] };
+    }
+  }
+}
+
+/** The cell once more, below itself; its name made unused. */
+export function duplicateCell(notebook: Notebook, id: string, functions: Functions): Notebook {
+  const cell = cellById(notebook, id);
+  const copy = { ...cell, id: freshId(notebook) };
+  const index = notebook.cells.indexOf(cell) + 1;
+  if (!isNamed(copy)) return insertCell(notebook, index, copy);
+  const { name, parameters } = readSignature(copy.name);
+  const unused = unusedName(notebook, name, functions);
+  return insertCell(notebook, index, { ...copy, name: parameters ? `${unused}(${parameters.join(", ")})` : unused });
+}
+
+/** Finds the nearest cell above a place that fits, else the first below. */
+function nearest(notebook: Notebook, index: number, program: Program) {
+  return (fits: (step: Step) => boolean): Step | undefined => {
+    const steps = notebook.cells.map(({ id }) => program.byId.get(id));
+    const inOrder = [...steps.slice(0, index).reverse(), ...steps.slice(index)];
+    return inOrder.find((step) => step !== undefined && step.name !== null && step.error === null && fits(step));
+  };
+}
+
+const isNumber = ({ shape }: Step): boolean => shape?.kind === "number";
+const isResult = (step: Step): boolean => step.cell.kind === "derived" && isNumber(step);
+const isAsked = ({ cell, shape }: Step): boolean => cell.kind === "derived" && shape !== null;
+const isRecord = ({ cell, shape }: Step): boolean => cell.kind !== "table" && shape?.kind === "record";
+const isMade =
+  (type: string) =>
+  ({ shape }: Step): boolean =>
+    shape?.kind === "record" && shape.type === type;
+
+const doubled = (step: Step | undefined): string => (step?.name ? `2 * ${step.name}` : "1");
+
+function positive(step: Step | undefined): string {
+  if (!step?.name || step.shape?.kind !== "number") return "2 > 1";
+  const { unit } = step.shape;
+  return `${step.name} > 0${unit === "1" ? "" : unit === "%" ? "%" : ` ${unit}`}`;
+}
