@@ -14,12 +14,15 @@ export const lengthText = (value: number, { unit, fraction }: LengthFormat): str
 
 /** A length without its unit, to the decimals that give a whole four figures: of 239 "5.5", "19.4", "40.9". */
 export function partFigure(value: number, whole: number, { unit, fraction }: LengthFormat): string {
-  if (fraction !== undefined) return formatNumber(value, unit, { fraction }).number;
+  if (fraction !== undefined && isShopUnit(unit)) return formatNumber(value, unit, { fraction }).number;
   const { factor } = unitOf(unit);
   const decimals = Math.max(0, 3 - Math.floor(Math.log10(whole / factor)));
   // The rounding to decimals is what shortens; the figures only have to be enough.
   return formatNumber(Number((value / factor).toFixed(decimals)) * factor, unit, { figures: 12 }).number;
 }
+
+/** Shop fractions are of inches and feet; every other unit keeps decimals. */
+const isShopUnit = (unit: string): boolean => unit === "in" || unit === "ft";
 
 /** The same with its unit: "40.9 mm". */
 export const partText = (value: number, whole: number, format: LengthFormat): string =>

@@ -1,5 +1,5 @@
-import { functions, type Panels, type Wing } from "../../library/index.ts";
 import type { Example } from "./example.ts";
+import { wingOf } from "./example-gliders.ts";
 import type { FrontViewData, FrontViewOptions } from "./front-view.ts";
 
 /** Three panels a side of Plover, a wing without a root joint, halves that differ, and a tall one. */
@@ -38,30 +38,3 @@ export const frontViewExamples: readonly Example<FrontViewData, FrontViewOptions
     options: { name: "bow" },
   },
 ];
-
-interface Side {
-  readonly length: readonly number[];
-  readonly break: readonly number[];
-  readonly thickness: readonly number[];
-}
-
-/** A wing of constant chord from lengths and thicknesses in mm and breaks in degrees. */
-function wingOf(right: Side, left?: Side): Wing {
-  const wing = functions.get("wing");
-  const refuse = (parameter: string | null, message: string): never => {
-    throw new Error(`got a faulty ${parameter} in the example: ${message}`);
-  };
-  return wing?.compute({ panels: panelsOf(right), left: left && panelsOf(left) }, refuse) as Wing;
-}
-
-function panelsOf({ length, break: breaks, thickness }: Side): Panels {
-  return {
-    length: length.map((mm) => mm / 1000),
-    root_chord: length.map(() => 0.07),
-    tip_chord: length.map(() => 0.07),
-    sweep: length.map(() => 0),
-    break: breaks.map((degrees) => (degrees * Math.PI) / 180),
-    washout: length.map(() => 0),
-    thickness: thickness.map((mm) => mm / 1000),
-  };
-}

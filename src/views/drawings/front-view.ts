@@ -10,7 +10,7 @@ import { frontViewWords, isMirrored } from "./front-view-words.ts";
 import { headMarks } from "./head.ts";
 import type { Label } from "./labels.ts";
 import { type DrawingOptions, drawingOptions } from "./options.ts";
-import { bestPlacing } from "./placing.ts";
+import { bestPlacing, withRoom } from "./placing.ts";
 import {
   checkOptions,
   type LiveDrawing,
@@ -20,7 +20,7 @@ import {
   mark,
   round,
   type Surroundings,
-  textMark,
+  sheetMark,
 } from "./sketch.ts";
 import { labelMarks, leaderStrokes, ring, type Stroke, strokeLines, strokeMarks } from "./strokes.ts";
 import { estimateWidth, type Measure } from "./text-size.ts";
@@ -59,30 +59,13 @@ function sketchFrontView(data: FrontViewData, options: FrontViewOptions): Mark {
     const sheet = frontViewSheet(outline, baseline, Math.max(240, width), growth);
     return { sheet, ...contentOf(data, outline, baseline, sheet, format, measure) };
   };
-  // Where labels find no good place the sheet grows upwards, into the open space over the wing, if that mends it.
-  let best = laidOut(0);
-  if (best.faults > 0) {
-    const grown = laidOut(3);
-    if (grown.faults < best.faults) best = grown;
-  }
-  const { sheet, layers, leftOut } = best;
-  const head = { note: `seen from the front, ${unit}`, unit, leftOut, baseline: data.baseline?.name };
-  return mark(
-    "svg",
-    {
-      class: "drawing front-view",
-      role: "img",
-      width: sheet.width,
-      height: sheet.height,
-      viewBox: `0 0 ${sheet.width} ${sheet.height}`,
-    },
-    [
-      textMark("title", {}, `Front view of ${name}`),
-      textMark("desc", {}, frontViewWords(data.wing, data.baseline, format)),
-      ...layers,
-      layer("head", headMarks(head, sheet.headLine, sheet.room, measure)),
-    ],
-  );
+  // Room is added upwards, in the open space over the wing.
+  const { sheet, layers, leftOut } = withRoom(laidOut);
+  const head = { seen: `seen from the front, ${unit}`, unit, leftOut, baseline: data.baseline?.name };
+  return sheetMark("front-view", sheet, `Front view of ${name}`, frontViewWords(data.wing, data.baseline, format), [
+    ...layers,
+    layer("head", headMarks(head, sheet.headLine, sheet.room, measure)),
+  ]);
 }
 
 function contentOf(

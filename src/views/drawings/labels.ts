@@ -20,6 +20,8 @@ export interface Label extends TextStyle {
   readonly elsewhere?: readonly Point[];
   /** False where it is rather left out than put far off with a leader. */
   readonly leader?: false;
+  /** True where the point lies amid lines, so that its leader may run over them and no way around is looked for. */
+  readonly isAmid?: true;
   /** Distance from the point, 6 px unless said. */
   readonly gap?: number;
   /** Radius about the point within which lines belong to it, such as its own ring: a leader starts outside. */
@@ -124,7 +126,7 @@ function isFree(box: Box, { sheet, lines, boxes = [] }: Ground, placed: readonly
 
 /**
  * Nearest rings first; on each, straight towards the best place, then ever more to the sides. Only where that side has
- * no room at all, the other; only where neither has, over lines.
+ * no room at all, the other; only where neither has, over lines; and last with the text to one side of its leader.
  */
 function standOff(label: Label, ground: Ground, placed: readonly PlacedLabel[]): PlacedLabel | null {
   const size = sizeOf(label, ground.measure);
@@ -135,10 +137,11 @@ function standOff(label: Label, ground: Ground, placed: readonly PlacedLabel[]):
     ...ground,
     lines: ground.lines.filter((line) => crosses(line, around(label.at, farthest + size.width))),
   };
-  for (const { turns, isOverLine } of searches) {
+  for (const { turns, isOverLine, isAside } of searches) {
+    if (label.isAmid && !isOverLine) continue;
     for (const distance of rings) {
       for (const turn of turns) {
-        const found = { ...atDistance(label, size, distance, straight + turn, ground.sheet), isOverLine };
+        const found = { ...atDistance(label, size, distance, straight + turn, isAside, ground.sheet), isOverLine };
         if (isFree(found.box, nearGround, placed) && isLeaderFree(found, nearGround, placed)) return found;
       }
     }
@@ -156,18 +159,29 @@ const radians = (degrees: number): number => (degrees * Math.PI) / 180;
 const ahead = [0, 15, -15, 30, -30, 45, -45, 60, -60, 75, -75].map(radians);
 const behind = [105, -105, 120, -120, 135, -135, 150, -150, 165, -165, 180].map(radians);
 const searches = [
-  { turns: ahead, isOverLine: false },
-  { turns: behind, isOverLine: false },
-  { turns: [...ahead, ...behind], isOverLine: true },
+  { turns: ahead, isOverLine: false, isAside: false },
+  { turns: behind, isOverLine: false, isAside: false },
+  { turns: ahead, isOverLine: true, isAside: false },
+  { turns: behind, isOverLine: true, isAside: false },
+  { turns: [...ahead, ...behind], isOverLine: true, isAside: true },
 ];
 
-function atDistance(label: Label, { width, height }: Size, distance: number, turn: number, sheet: Box) {
+function atDistance(
+  label: Label,
+  { width, height }: Size,
+  distance: number,
+  turn: number,
+  isAside: boolean,
+  sheet: Box,
+) {
   const { at, gap = 6, own = 0 } = label;
   const direction = { x: Math.sin(turn), y: -Math.cos(turn) };
   const end = { x: at.x + distance * direction.x, y: at.y + distance * direction.y };
   // The leader ends at the side of the text that faces the point: its edge's middle above and below, its end beside.
   const steep = Math.abs(direction.y) > 0.6;
-  const left = steep ? slide(end.x, width, sheet) : direction.x > 0 ? end.x + 2 : end.x - 2 - width;
+  const beside = direction.x > 0 ? end.x + 2 : end.x - 2 - width;
+  const aside = direction.x > 0 ? end.x - 6 : end.x + 6 - width;
+  const left = !steep ? beside : isAside ? aside : slide(end.x, width, sheet);
   const top = steep ? (direction.y < 0 ? end.y - 2 - height : end.y + 2) : end.y - height / 2;
   const start = Math.max(own + 1, Math.min(gap / 2, distance / 3));
   const from = { x: at.x + start * direction.x, y: at.y + start * direction.y };

@@ -42,6 +42,20 @@ export const textMark = (tag: string, attributes: Attributes, text: string): Mar
 /** A group of its own for each layer keeps elements in place where the number of marks in another layer changes. */
 export const layer = (name: string, children: readonly Mark[]): Mark => mark("g", { class: name }, children);
 
+/** The whole of a drawing: a picture of this size with a title and a description, its class the name of its view. */
+export const sheetMark = (
+  view: string,
+  { width, height }: { readonly width: number; readonly height: number },
+  title: string,
+  description: string,
+  layers: readonly Mark[],
+): Mark =>
+  mark("svg", { class: `drawing ${view}`, role: "img", width, height, viewBox: `0 0 ${width} ${height}` }, [
+    textMark("title", {}, title),
+    textMark("desc", {}, description),
+    ...layers,
+  ]);
+
 /** Coordinates to a hundredth of a px: enough for any screen, and short. */
 export const round = (value: number): number => Math.round(value * 100) / 100 + 0;
 

@@ -4,6 +4,10 @@ import { tradeOffExamples } from "../../../src/views/charts/trade-off.example.ts
 import { tradeOff } from "../../../src/views/charts/trade-off.ts";
 import { frontViewExamples } from "../../../src/views/drawings/front-view.example.ts";
 import { frontView } from "../../../src/views/drawings/front-view.ts";
+import { planViewExamples } from "../../../src/views/drawings/plan-view.example.ts";
+import { planView } from "../../../src/views/drawings/plan-view.ts";
+import { sideViewExamples } from "../../../src/views/drawings/side-view.example.ts";
+import { sideView } from "../../../src/views/drawings/side-view.ts";
 import { standalone } from "../../../src/views/drawings/standalone.ts";
 import { document } from "./page.ts";
 
@@ -14,6 +18,8 @@ const look = {
 };
 const drawings = [
   ...frontViewExamples.map(({ data, options }) => frontView(data, options, { document })),
+  ...planViewExamples.map(({ data, options }) => planView(data, options, { document })),
+  ...sideViewExamples.map(({ data, options }) => sideView(data, options, { document })),
   ...tradeOffExamples.map(({ data, options }) => tradeOff(data, options, { document })),
 ];
 
