@@ -2,6 +2,7 @@
 export type * from "./cell.ts";
 export { isNamed } from "./cell.ts";
 export { compile } from "./compile.ts";
+export { concealedBraces, concealedCells } from "./concealed.ts";
 export { type CellError, type ErrorCode, FormulaError } from "./errors.ts";
 export { type Explanation, explain, partsOf } from "./explain.ts";
 export { parser } from "./formula.grammar";

@@ -1,6 +1,7 @@
 import type { FunctionTable } from "../library/spec.ts";
 import type { Notebook } from "./cell.ts";
 import { compile } from "./compile.ts";
+import { concealedCells } from "./concealed.ts";
 import { Graph } from "./graph.ts";
 import { hiddenCells } from "./hidden.ts";
 import { History } from "./history.ts";
@@ -15,6 +16,7 @@ export class Session {
   private compiled: Program;
   private history = new History();
   private hiddenIds: ReadonlySet<string> = new Set();
+  private concealedIds: ReadonlyMap<string, string> = new Map();
   private readonly resultListeners = new Map<string, Set<(result: Result) => void>>();
   private readonly settledListeners = new Set<() => void>();
   private readonly notebookListeners = new Set<() => void>();
@@ -81,6 +83,11 @@ export class Session {
     return this.hiddenIds;
   }
 
+  /** Whatever shows nothing of its value for that, each with the hidden cell that it would give away, by id. */
+  get concealed(): ReadonlyMap<string, string> {
+    return this.concealedIds;
+  }
+
   /** The latest result of a cell, by id; undefined until it has been computed once. */
   result(id: string): Result | undefined {
     return this.graph.result(id);
@@ -121,6 +128,7 @@ export class Session {
     if (!sameCells) {
       this.hiddenIds = hiddenCells(notebook);
       this.compiled = compile(notebook.cells, this.functions, this.compiled);
+      this.concealedIds = concealedCells(this.compiled, this.hiddenIds);
       this.graph.update(this.compiled);
     }
     tell(this.notebookListeners, undefined);

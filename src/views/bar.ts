@@ -79,10 +79,11 @@ export class Bar extends LitElement {
     const { session } = this.desk;
     const checks = session.notebook.cells.filter((cell) => cell.kind === "check");
     if (checks.length === 0) return nothing;
-    const results = checks.map(({ id }) => session.result(id));
+    const results = checks.map(({ id }) => (session.concealed.has(id) ? undefined : session.result(id)));
     const held = results.filter((result) => result?.ok && result.value === true).length;
     const unknown = results.filter((result) => !result?.ok).length;
-    const all = held === checks.length;
+    // What a question hides is not known, and fails nobody.
+    const all = held === checks.length - checks.filter(({ id }) => session.concealed.has(id)).length;
     return html`<p class="checks ${all ? "holds" : "fails"}"><span aria-hidden="true">${all ? "✓" : "✕"}</span>
       ${words.checks(held, checks.length, unknown)}</p>`;
   }

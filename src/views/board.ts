@@ -1,12 +1,15 @@
 import { html, LitElement, type TemplateResult } from "lit";
 import { repeat } from "lit/directives/repeat.js";
 import type { Desk } from "./desk.ts";
+import { sameKeys } from "./same-keys.ts";
+import type { Sheet } from "./sheet.ts";
 import { words } from "./words.ts";
 
 /** The drawings and charts of a notebook, in its order, each on a sheet. */
 export class Board extends LitElement {
   static override properties = { desk: { attribute: false } };
   declare desk: Desk;
+  private concealed: ReadonlyMap<string, string> = new Map();
   private stop: () => void = () => undefined;
 
   protected override createRenderRoot(): HTMLElement {
@@ -15,12 +18,21 @@ export class Board extends LitElement {
 
   override connectedCallback(): void {
     super.connectedCallback();
-    this.stop = this.desk.session.onNotebook(() => this.requestUpdate());
+    this.stop = this.desk.session.onNotebook(() => this.follow());
   }
 
   override disconnectedCallback(): void {
     super.disconnectedCallback();
     this.stop();
+  }
+
+  /** What a question hides, or no longer hides, is drawn anew. */
+  private follow(): void {
+    this.requestUpdate();
+    const { concealed } = this.desk.session;
+    if (sameKeys(concealed, this.concealed)) return;
+    this.concealed = concealed;
+    for (const sheet of this.querySelectorAll<Sheet>("spanwise-sheet")) sheet.draw();
   }
 
   protected override render(): TemplateResult {

@@ -87,7 +87,7 @@ function rangeDetails({ range, unit = "" }: GivenCell, set: Set): Detail[] {
   };
   const like = (number: string): string => `${number} ${unit}`.trim();
   return [
-    { label: fields.from, value: from, hint: like("0"), set: (now) => put([now, to, step]) },
+    { label: fields.from, value: from, hint: like("0"), beside: true, set: (now) => put([now, to, step]) },
     { label: fields.to, value: to, hint: like("10"), beside: true, set: (now) => put([from, now, step]) },
     { label: fields.step, value: step, hint: like("0.5"), beside: true, set: (now) => put([from, to, now]) },
   ];

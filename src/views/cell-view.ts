@@ -41,6 +41,11 @@ export abstract class CellView<C extends Cell> extends LitElement {
     return this.desk.session.result(this.cell.id);
   }
 
+  /** The hidden cell that this one would give away, by id; undefined where it shows its value. */
+  protected get concealing(): string | undefined {
+    return this.desk.session.concealed.get(this.cell.id);
+  }
+
   protected override createRenderRoot(): HTMLElement {
     return this;
   }
@@ -161,6 +166,24 @@ export function errorLine(error: Pick<CellError, "code" | "message" | "root">): 
   return html`<p class="waits"><span class="sign" aria-hidden="true">…</span>
     ${message.slice(0, at)}<a href="#" @click=${go}>${root}</a>${message.slice(at + root.length)}</p>`;
 }
+
+/** The value place of a cell that a question hides: a way to the question. */
+export function hiddenValue({ session }: Desk, hidden: string): TemplateResult {
+  const question = session.notebook.cells.find(
+    (cell) =>
+      cell.kind === "question" &&
+      cell.answer === null &&
+      session.program.byName.get(askedName(cell.about))?.id === hidden,
+  );
+  const go = (event: Event): void => {
+    event.preventDefault();
+    if (question) goTo(event.currentTarget as HTMLElement, question.id);
+  };
+  return html`<span class="none"><span class="unseen">${words.hiddenValue}: </span><a href="#" @click=${go}>${words.hiddenBy}</a></span>`;
+}
+
+/** The cell that a question is about, whatever part of it. */
+export const askedName = (about: string): string => /^\s*(\w+)/.exec(about)?.[1] ?? "";
 
 /** The value place of a cell that has none. */
 export const noValue = (waits: boolean): TemplateResult =>

@@ -7,7 +7,7 @@ import {
   type Notebook,
   readSignature,
 } from "../cells/index.ts";
-import { errorLine, noValue } from "./cell-view.ts";
+import { errorLine, hiddenValue, noValue } from "./cell-view.ts";
 import { checkValue } from "./check-value.ts";
 import type { Caret, Fault, Leaving } from "./entering.ts";
 import { characterAt } from "./formula-entry.ts";
@@ -53,6 +53,8 @@ export class FormulaCell extends ReasonedCell<GivenCell | DerivedCell | CheckCel
         .caret=${this.caret} .fault=${fault} .scope=${this.scope} .onText=${this.type} .onLeave=${this.leave}
       ></spanwise-formula-entry>`;
     }
+    // What stands in a given is its value.
+    if (this.cell.kind === "given" && this.concealing !== undefined) return html`<div class="formula-place"></div>`;
     return html`<div class="covered formula-place">
       ${formulaLine(formula, fault?.at ?? null, fault?.waits ?? false)}
       <button type="button" class="cover formula-button" aria-label=${words.editFormula(this.bareName)}
@@ -70,6 +72,8 @@ export class FormulaCell extends ReasonedCell<GivenCell | DerivedCell | CheckCel
 
   private valueContent(parameters: readonly string[] | null): TemplateResult | string {
     const { result, cell } = this;
+    const { concealing } = this;
+    if (concealing !== undefined && (!result || result.ok)) return hiddenValue(this.desk, concealing);
     if (result === undefined) return words.pending;
     if (!result.ok) return noValue(result.error.code === "waits");
     if (cell.kind === "check") return checkValue(result);
@@ -82,7 +86,7 @@ export class FormulaCell extends ReasonedCell<GivenCell | DerivedCell | CheckCel
   /** Stands before the value, so that nothing moves down when it appears. */
   private renderChange(): TemplateResult | typeof nothing {
     const { result, cell } = this;
-    if (cell.kind === "check") return nothing;
+    if (cell.kind === "check" || this.concealing !== undefined) return nothing;
     const change = changeText(result, this.desk.baseline.result(cell.id), cell);
     if (change === null) return nothing;
     const { unit } = result?.ok ? leadAndRest(result, cell) : { unit: "" };
@@ -93,6 +97,7 @@ export class FormulaCell extends ReasonedCell<GivenCell | DerivedCell | CheckCel
   private renderVerdictChange(): TemplateResult | typeof nothing {
     const { result } = this;
     const before = this.desk.baseline.result(this.cell.id);
+    if (this.concealing !== undefined) return nothing;
     if (!result?.ok || !before?.ok || result.value === before.value) return nothing;
     return html`<p class="change">${before.value ? words.heldBefore : words.failedBefore}</p>`;
   }
@@ -101,7 +106,7 @@ export class FormulaCell extends ReasonedCell<GivenCell | DerivedCell | CheckCel
     const { session, baseline } = this.desk;
     const { result } = this;
     const track = this.cell.kind === "given" ? trackOf(session.program.byId.get(this.cell.id)) : null;
-    if (!track || !result?.ok) return nothing;
+    if (!track || !result?.ok || this.concealing !== undefined) return nothing;
     const before = baseline.result(this.cell.id);
     return slider({
       label: words.slide(this.bareName),

@@ -1,5 +1,5 @@
 import { html, nothing, type TemplateResult } from "lit";
-import { editCell, type NoteCell, segments } from "../cells/index.ts";
+import { concealedBraces, editCell, type NoteCell, segments } from "../cells/index.ts";
 import { CellView, errorLine } from "./cell-view.ts";
 import type { Leaving } from "./entering.ts";
 import { hole, proseTemplate, readProse, withoutHoles } from "./markdown.ts";
@@ -47,7 +47,13 @@ export class NoteCellView extends CellView<NoteCell> {
     if (text.trim() === "") return html`<p class="hint">${words.emptyNote}</p>`;
     if (this.read?.text !== text) this.read = readNote(text);
     const { prose, names } = this.read;
-    return proseTemplate(prose, (index) => this.renderLive(index, names[index] ?? ""));
+    const { session } = this.desk;
+    const hidden = session.concealed.size > 0 ? concealedBraces(text, session.program, session.concealed) : [];
+    return proseTemplate(prose, (index) =>
+      hidden[index]
+        ? html`<span class="hint live">${words.hiddenValue}</span>`
+        : this.renderLive(index, names[index] ?? ""),
+    );
   }
 
   private renderLive(index: number, name: string): TemplateResult {

@@ -5,12 +5,14 @@ import { moveBy, offerKinds } from "./cell-actions.ts";
 import { CellView, cellElementId } from "./cell-view.ts";
 import type { Desk } from "./desk.ts";
 import { isEntry } from "./entering.ts";
+import { sameKeys } from "./same-keys.ts";
 import { words } from "./words.ts";
 
 /** The notebook's text: its cells in order. A cell draws itself again on its own; the page only when the cells change. */
 export class Page extends LitElement {
   static override properties = { desk: { attribute: false } };
   declare desk: Desk;
+  private concealed: ReadonlyMap<string, string> = new Map();
   private stop: () => void = () => undefined;
   /** Where the focus was last. */
   private stood: { readonly at: HTMLElement; readonly cell: Element; readonly index: number } | null = null;
@@ -31,7 +33,7 @@ export class Page extends LitElement {
     this.addEventListener("begin-cell", this.begin as unknown as EventListener);
     this.addEventListener("keydown", this.key);
     this.addEventListener("focusin", this.stand);
-    this.stop = this.desk.session.onNotebook(() => this.requestUpdate());
+    this.stop = this.desk.session.onNotebook(() => this.follow());
   }
 
   override disconnectedCallback(): void {
@@ -42,6 +44,15 @@ export class Page extends LitElement {
     this.removeEventListener("focusin", this.stand);
     this.stop();
     this.nearness.disconnect();
+  }
+
+  /** A cell draws itself again; where a question hides others, or no longer does, they do too. */
+  private follow(): void {
+    this.requestUpdate();
+    const { concealed } = this.desk.session;
+    if (sameKeys(concealed, this.concealed)) return;
+    this.concealed = concealed;
+    for (const cell of this.cells) cell.requestUpdate();
   }
 
   /** Watching what is watched already changes nothing. */

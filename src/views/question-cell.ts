@@ -1,25 +1,152 @@
 import { html, nothing, type TemplateResult } from "lit";
-import type { QuestionCell } from "../cells/index.ts";
-import { CellView, errorLine } from "./cell-view.ts";
+import { editCell, type QuestionCell } from "../cells/index.ts";
+import { askFirst } from "./ask-first.ts";
+import { joinBecause, splitBecause } from "./because.ts";
+import { askedName, CellView, errorLine, noValue } from "./cell-view.ts";
+import { checkValue } from "./check-value.ts";
+import type { Leaving } from "./entering.ts";
+import type { MenuItem } from "./menu.ts";
+import { focusTextEntry, textEntry } from "./text-entry.ts";
+import { oneLine } from "./value-text.ts";
 import { words } from "./words.ts";
 
-/** A prediction that is asked for. */
+/**
+ * A prediction that is asked for. Until it is answered the cell asked about stays hidden; then prediction and value
+ * stand side by side, and why they differ can be said. All of it is kept in the notebook.
+ */
 export class QuestionCellView extends CellView<QuestionCell> {
+  /** What is being written before it is kept. */
+  private draft = { answer: "", reason: "" };
+  private lacksAnswer = false;
+  private becauseBefore = "";
+
   override get groupName(): string {
     return words.question(this.cell.about);
   }
 
   override renderCell(): TemplateResult {
     const { result } = this;
-    const { prompt, answer, because } = this.cell;
+    const { prompt, answer, about } = this.cell;
     return html`<div class="margin"></div>
       <div class="body free">
         <div class="asked">
-          <p><strong>${prompt}</strong></p>
-          ${answer === null ? nothing : html`<p>${answer}</p>`}
-          ${because === "" ? nothing : html`<p class="why">${because}</p>`}
+          <p><strong>${prompt.trim() || words.noPromptYet(about)}</strong></p>
+          ${answer === null ? this.renderForm() : this.renderAnswered(answer)}
         </div>
         <div class="messages">${result && !result.ok ? errorLine(result.error) : nothing}</div>
       </div>`;
+  }
+
+  private renderForm(): TemplateResult {
+    const { draft } = this;
+    const key = (event: KeyboardEvent): void => {
+      if (event.key !== "Enter" || !(event.ctrlKey || event.metaKey)) return;
+      event.preventDefault();
+      event.stopPropagation();
+      this.keep();
+    };
+    return html`<div class="answering" @keydown=${key}>
+      <label><span>${words.yourPrediction}</span>
+        <textarea class="text-entry answer" rows="1" aria-invalid=${this.lacksAnswer ? "true" : "false"} .value=${draft.answer}
+          @input=${(event: Event) => {
+            draft.answer = (event.target as HTMLTextAreaElement).value;
+          }}></textarea></label>
+      <p class="unfinished" role="status">${this.lacksAnswer ? words.predictFirst : ""}</p>
+      <label><span>${words.because}</span>
+        <textarea class="text-entry" rows="2" .value=${draft.reason}
+          @input=${(event: Event) => {
+            draft.reason = (event.target as HTMLTextAreaElement).value;
+          }}></textarea></label>
+      <button type="button" class="keep" @click=${this.keep}>${words.keepAnswer}</button>
+    </div>`;
+  }
+
+  private renderAnswered(answer: string): TemplateResult {
+    const { reason, difference } = splitBecause(this.cell.because);
+    return html`<dl class="answers">
+        <div><dt>${words.predicted}</dt><dd>${answer}</dd></div>
+        <div><dt>${words.itIs}</dt><dd><output aria-label=${words.valueOf(this.groupName)}>${this.askedValue()}</output></dd></div>
+        ${reason === "" ? nothing : html`<div class="wide"><dt>${words.because}</dt><dd>${reason}</dd></div>`}
+        ${difference === "" || this.entered === "difference" ? nothing : html`<div class="wide"><dt>${words.whyDifferent}</dt><dd>${difference}</dd></div>`}
+      </dl>
+      ${this.entered === "difference" ? this.renderDifference(difference) : html`<button type="button" class="quiet difference" @click=${this.enterDifference}>${words.sayWhyDifferent}</button>`}`;
+  }
+
+  private renderDifference(difference: string): TemplateResult {
+    return textEntry({
+      label: words.whyDifferent,
+      text: difference,
+      oneParagraph: false,
+      onText: (text) => this.setDifference(text),
+      onLeave: (by) => this.leaveDifference(by),
+    });
+  }
+
+  /** The value asked about; another open question may hide it still. */
+  private askedValue(): TemplateResult | string {
+    const { session } = this.desk;
+    const result = this.result?.parts?.[0] ?? this.result;
+    const step = session.program.byName.get(askedName(this.cell.about));
+    if (step && session.concealed.has(step.id)) return words.hiddenValue;
+    if (!result) return words.pending;
+    if (!result.ok) return noValue(result.error.code === "waits");
+    const isWhole = step?.name === this.cell.about.trim();
+    if (isWhole && step.cell.kind === "check") {
+      const own = session.result(step.id);
+      return own?.ok ? checkValue(own) : noValue(false);
+    }
+    const telling = isWhole && (step.cell.kind === "given" || step.cell.kind === "derived") ? step.cell : {};
+    return html`<b>${oneLine(result, telling)}</b>`;
+  }
+
+  private readonly keep = async (): Promise<void> => {
+    const answer = this.draft.answer.trim();
+    this.lacksAnswer = answer === "";
+    if (this.lacksAnswer) {
+      this.requestUpdate();
+      this.querySelector<HTMLElement>(".answer")?.focus();
+      return;
+    }
+    const because = joinBecause({ reason: this.draft.reason, difference: "" });
+    this.desk.session.edit((notebook) => editCell(notebook, this.cell.id, { answer, because }));
+    this.draft = { answer: "", reason: "" };
+    await this.updateComplete;
+    await new Promise(requestAnimationFrame);
+    this.querySelector<HTMLElement>(".difference")?.focus();
+  };
+
+  protected override get ownItems(): MenuItem[] {
+    const again = { label: words.askAgain, act: () => void this.askAgain() };
+    return [...super.ownItems, ...(this.cell.answer === null ? [] : [again])];
+  }
+
+  /** For a teacher: the question stands open again. */
+  private async askAgain(): Promise<void> {
+    const { askAgainHeading: heading, askAgainText: text, askAgain: yes } = words;
+    if (!(await askFirst({ heading, text, yes }))) return;
+    this.desk.session.edit((notebook) => editCell(notebook, this.cell.id, { answer: null, because: "" }));
+  }
+
+  private readonly enterDifference = async (): Promise<void> => {
+    this.becauseBefore = this.cell.because;
+    this.entered = "difference";
+    await this.updateComplete;
+    focusTextEntry(this);
+  };
+
+  private setDifference(difference: string): void {
+    const { reason } = splitBecause(this.cell.because);
+    this.setBecause(difference === "" ? reason : `${reason}\n\n${difference}`);
+  }
+
+  private setBecause(because: string): void {
+    this.desk.session.edit((notebook) => editCell(notebook, this.cell.id, { because }), `because ${this.cell.id}`);
+  }
+
+  private leaveDifference(by: Leaving): void {
+    if (this.entered !== "difference") return;
+    this.setBecause(by === "escape" ? this.becauseBefore : joinBecause(splitBecause(this.cell.because)));
+    this.desk.session.endGesture();
+    this.rest(by === "away" ? null : ".difference");
   }
 }

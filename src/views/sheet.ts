@@ -90,9 +90,16 @@ export class Sheet extends LitElement {
     return this.querySelector(".figure-place") as HTMLElement;
   }
 
-  private draw(): void {
+  /** Draws what the figure shows now, or why it shows nothing. */
+  draw(): void {
     if (!this.hasUpdated || this.width === 0) return;
     const { desk, cell, width, measure } = this;
+    const hidden = desk.session.concealed.get(cell.id);
+    if (hidden !== undefined) {
+      this.problem = words.hiddenFigure(desk.session.program.byId.get(hidden)?.name ?? "");
+      this.clear();
+      return;
+    }
     const result = desk.session.result(cell.id);
     if (!result) return;
     if (!result.ok) {

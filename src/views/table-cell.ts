@@ -8,7 +8,7 @@ import {
   type TableCell,
   type Value,
 } from "../cells/index.ts";
-import { errorLine } from "./cell-view.ts";
+import { errorLine, hiddenValue } from "./cell-view.ts";
 import type { Caret, Fault, Leaving } from "./entering.ts";
 import { formatNumber } from "./format.ts";
 import { formulaLine } from "./formula-line.ts";
@@ -39,6 +39,13 @@ export class TableCellView extends ReasonedCell<TableCell> {
   override renderCell(): TemplateResult {
     const { result, cell } = this;
     const error = result && !result.ok ? result.error : undefined;
+    const { concealing } = this;
+    if (concealing !== undefined) {
+      return html`${this.renderName()}
+        <div class="body line"><div></div>
+          <output class="value value-place" aria-label=${words.valueOf(this.bareName)}>${hiddenValue(this.desk, concealing)}</output>
+          ${this.renderReason()}</div>`;
+    }
     return html`${this.renderName()}
       <div class="body">
         <div class="entries-place">

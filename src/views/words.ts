@@ -92,11 +92,15 @@ export const words = {
   // The board
   emptyBoard: "Drawings and charts of this notebook stand here.",
   frontView: "Front view",
+  planView: "Plan view",
+  sideView: "Side view",
   tradeOff: "Trade-off",
   tradeOffOf: (sweep: string) => `${sweep} over its range`,
   unknownView: (view: string, known: readonly string[]) =>
     `There is no view named “${view}”. Known here: ${known.join(", ")}.`,
   notAWing: (of: string) => `A front view shows a wing; ${of} is none. Name a cell that calls wing(…).`,
+  notAGlider: (of: string) =>
+    `This view shows a glider or a wing; ${of} is neither. Name a cell that calls glider(…) or wing(…).`,
   chartNeeds: "A trade-off chart needs three names: the given to sweep, x, and at least one y.",
   nothingToDraw: "Nothing can be drawn over this range: every point of it has an error.",
   cannotDraw: "This could not be drawn.",
@@ -153,6 +157,22 @@ export const words = {
   },
   noQuestionYet: "What was to be decided?",
   noPromptYet: (about: string) => (about ? `What do you expect of ${about}?` : "What is asked?"),
+
+  // Questions
+  hiddenValue: "hidden",
+  hiddenBy: "answer the question first",
+  hiddenFigure: (name: string) => `Hidden until the question about ${name} is answered.`,
+  yourPrediction: "your prediction",
+  because: "because",
+  keepAnswer: "Keep it, and show the value",
+  predictFirst: "Write down a prediction first.",
+  predicted: "predicted",
+  itIs: "it is",
+  whyDifferent: "why they differ",
+  sayWhyDifferent: "say why they differ",
+  askAgain: "Ask again",
+  askAgainHeading: "Ask this question again?",
+  askAgainText: "What was answered is taken out, and the value is hidden. Undo brings it back.",
 
   // Fields of the details
   fields: {

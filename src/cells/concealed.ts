@@ -1,0 +1,78 @@
+/** What would give away a value that a question hides, and so is hidden with it. */
+import { placeholders } from "./path.ts";
+import type { Program, Step } from "./step.ts";
+import type { TypedTree } from "./typed-tree.ts";
+
+/**
+ * The cells that show nothing of their value while `hidden` cells are asked about, each with the hidden cell that it would
+ * give away, by id: the hidden cells themselves; cells whose formula only hands such a value on, whole or in part; checks
+ * that compare it; charts that draw it; drawings of it, or of the very thing that it is a part of.
+ */
+export function concealedCells(program: Program, hidden: ReadonlySet<string>): ReadonlyMap<string, string> {
+  const concealed = new Map<string, string>();
+  if (hidden.size === 0) return concealed;
+  for (const id of hidden) concealed.set(id, id);
+  const partOf = new Map<string, string>();
+  for (const id of hidden) {
+    const step = program.byId.get(id);
+    const root = step?.cell.kind === "derived" && step.tree ? rootOf(step.tree) : null;
+    if (root !== null) partOf.set(root, id);
+  }
+  for (const step of program.steps) {
+    if (concealed.has(step.id)) continue;
+    const given = givenAway(step, program, concealed, partOf);
+    if (given !== undefined) concealed.set(step.id, given);
+  }
+  return concealed;
+}
+
+/** Of a note: which of its braces would give a hidden value away. */
+export function concealedBraces(
+  text: string,
+  program: Program,
+  concealed: ReadonlyMap<string, string>,
+): readonly boolean[] {
+  const paths = new Set(
+    [...concealed.keys()].flatMap((id) => {
+      const cell = program.byId.get(id)?.cell;
+      return cell?.kind === "derived" ? [bare(cell.formula)] : [];
+    }),
+  );
+  return placeholders(text).map((path) => {
+    const root = /^\s*(\w+)/.exec(path)?.[1] ?? "";
+    return concealed.has(program.byName.get(root)?.id ?? "") || paths.has(bare(path));
+  });
+}
+
+function givenAway(
+  { cell, inputs, tree }: Step,
+  program: Program,
+  concealed: ReadonlyMap<string, string>,
+  partOf: ReadonlyMap<string, string>,
+): string | undefined {
+  const first = (ids: readonly string[]): string | undefined =>
+    ids.map((id) => concealed.get(id)).find((id) => id !== undefined);
+  switch (cell.kind) {
+    case "check":
+    case "chart":
+      return first(inputs);
+    case "derived":
+    case "drawing": {
+      const root = tree && rootOf(tree);
+      if (root === null) return undefined;
+      const handed = concealed.get(program.byName.get(root)?.id ?? "");
+      return handed ?? (cell.kind === "drawing" ? partOf.get(root) : undefined);
+    }
+    default:
+      return undefined;
+  }
+}
+
+/** The cell that a formula hands on, whole, a field or an element of it; null where it computes anything. */
+function rootOf(tree: TypedTree): string | null {
+  let node = tree;
+  while (node.type === "field" || node.type === "element") node = node.of;
+  return node.type === "input" ? node.name : null;
+}
+
+const bare = (formula: string): string => formula.replaceAll(/\s/g, "");
