@@ -3,7 +3,7 @@ import { FormulaError } from "./errors.ts";
 import { compileCall } from "./formula-compile-call.ts";
 import type { ArithmeticSign, ComparisonSign, Range } from "./formula-tree.ts";
 import { messages } from "./messages.ts";
-import { describe } from "./shapes.ts";
+import { describe, fieldOf } from "./shapes.ts";
 import type { TypedTree } from "./typed-tree.ts";
 import type { Inputs, RecordValue, Run, Value } from "./value.ts";
 
@@ -46,7 +46,11 @@ export function compileTree(tree: TypedTree, compilation: Compilation): Run {
     case "field": {
       const of = inner(tree.of);
       const { field } = tree;
-      if (tree.shape.optional) return optionalField(of, field, describe(tree.of.shape), tree.at);
+      const record = tree.of.shape;
+      // Its own shape may have been given another unit by the cell.
+      if (record.kind === "record" && fieldOf(record, field)?.optional) {
+        return optionalField(of, field, describe(record), tree.at);
+      }
       return (inputs, parameters) => (of(inputs, parameters) as RecordValue)[field] as Value;
     }
     case "element":
