@@ -12,4 +12,9 @@ export function showsOf(cell: DrawingCell | ChartCell): string {
   return cell.sweep === undefined ? "" : words.tradeOffOf(cell.sweep);
 }
 
-const defaultTitles: Readonly<Record<string, string>> = { front: words.frontView, trade_off: words.tradeOff };
+const defaultTitles: Readonly<Record<string, string>> = {
+  front: words.frontView,
+  plan: words.planView,
+  side: words.sideView,
+  trade_off: words.tradeOff,
+};

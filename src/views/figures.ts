@@ -2,10 +2,15 @@
 import type { ChartCell, DrawingCell } from "../cells/index.ts";
 import type { Figure, FigureContext, FigureMaker } from "./figure.ts";
 import { frontViewFigure } from "./front-view-figure.ts";
+import { planViewFigure, sideViewFigure } from "./glider-figure.ts";
 import { tradeOffFigure } from "./trade-off-figure.ts";
 import { words } from "./words.ts";
 
-const drawings: Readonly<Record<string, FigureMaker<DrawingCell>>> = { front: frontViewFigure };
+const drawings: Readonly<Record<string, FigureMaker<DrawingCell>>> = {
+  front: frontViewFigure,
+  plan: planViewFigure,
+  side: sideViewFigure,
+};
 const charts: Readonly<Record<string, FigureMaker<ChartCell>>> = { trade_off: tradeOffFigure };
 
 /** The views that a drawing or a chart can have. */

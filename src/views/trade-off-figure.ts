@@ -10,22 +10,11 @@ import {
 import { allowedBy } from "./check-limits.ts";
 import type { Figure, FigureContext } from "./figure.ts";
 import { formulaAt, positionOf, positionsOver, rangeTrackOf, type Track, valueAt } from "./literal.ts";
+import { liveFigure } from "./live-figure.ts";
 import { words } from "./words.ts";
 
-export function tradeOffFigure(first: FigureContext<ChartCell>): Figure | string {
-  const contents = contentsOf(first);
-  if (typeof contents === "string") return contents;
-  const drawing = liveTradeOff(...contents, { document });
-  return {
-    element: drawing.element,
-    draw(context) {
-      const next = contentsOf(context as FigureContext<ChartCell>);
-      if (typeof next === "string") return next;
-      drawing.update(...next);
-      return null;
-    },
-  };
-}
+export const tradeOffFigure = (first: FigureContext<ChartCell>): Figure | string =>
+  liveFigure(first, liveTradeOff, contentsOf);
 
 /** Enough for a smooth curve, few enough to be told apart by eye and finger, and to be computed while a knob moves. */
 const mostPoints = 21;

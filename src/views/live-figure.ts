@@ -1,0 +1,25 @@
+import type { ChartCell, DrawingCell } from "../cells/index.ts";
+import type { LiveDrawing, Surroundings } from "./drawings/sketch.ts";
+import type { Figure, FigureContext } from "./figure.ts";
+
+type Live<Data, Options> = (data: Data, options: Options, surroundings: Surroundings) => LiveDrawing<Data, Options>;
+
+/** A figure that is one live drawing of what its cells give; or the sentence that says why they give nothing to draw. */
+export function liveFigure<C extends DrawingCell | ChartCell, Data, Options>(
+  first: FigureContext<C>,
+  live: Live<Data, Options>,
+  contentsOf: (context: FigureContext<C>) => readonly [Data, Options] | string,
+): Figure | string {
+  const contents = contentsOf(first);
+  if (typeof contents === "string") return contents;
+  const drawing = live(...contents, { document });
+  return {
+    element: drawing.element,
+    draw(context) {
+      const next = contentsOf(context as FigureContext<C>);
+      if (typeof next === "string") return next;
+      drawing.update(...next);
+      return null;
+    },
+  };
+}
