@@ -67,7 +67,7 @@ function sketchPlanView(data: GliderDrawingData, options: GliderDrawingOptions):
     return { sheet, ...gliderLayers(contentOf(data, outlines, sheet, format, measure), sheet.room, measure) };
   };
   const { sheet, layers, leftOut } = withRoom(laidOut);
-  const seen = `seen from above, ${unit}; panel lengths as cut`;
+  const seen = `seen from above, ${unit}; panels as cut`;
   const head = { seen, unit, leftOut, baseline: data.baseline?.name };
   return sheetMark("plan-view", sheet, `Plan view of ${name}`, planViewWords(data, format), [
     ...layers,
