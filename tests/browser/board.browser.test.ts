@@ -60,7 +60,10 @@ test("a figure whose cell fails says what it waits for, and comes back", async (
 test("the line of a drawing on the page brings its sheet into view", async ({ open }) => {
   const { page } = await open();
   await openNotebook(page, trainer);
-  await page.getByRole("group", { name: "chart of What righting costs" }).getByRole("button").click();
+  await page
+    .getByRole("group", { name: "chart of What righting costs" })
+    .getByRole("button", { name: /show on the board/ })
+    .click();
   await expect.poll(() => page.evaluate(() => document.activeElement?.id)).toBe("sheet-a11");
 });
 
