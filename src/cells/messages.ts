@@ -68,6 +68,7 @@ export const messages = {
   nameTaken: (name: string) => `Another cell is named ${name} already. Choose another name.`,
   nameOfParameter: (name: string, owner: string) =>
     `${name} is a parameter of ${owner}, which would then mean another thing. Choose another name.`,
+  columnTaken: (column: string) => `Another column is named ${column} already. Choose another name.`,
   duplicateParameter: (name: string) => `The parameter ${name} stands twice. Rename one of them.`,
   unknownName: (name: string, nearest: string | null) => `There is no cell named ${name}.${maybe(nearest)}`,
   unitAlone: (unit: string) => `${unit} is a unit and stands after a number: write 1 ${unit}.`,

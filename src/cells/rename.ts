@@ -4,7 +4,7 @@ import { type Cell, isNamed, type Notebook } from "./cell.ts";
 import { parser } from "./formula.grammar";
 import { messages } from "./messages.ts";
 import { isName, readSignature, reservedAs } from "./names.ts";
-import { segments } from "./path.ts";
+import { rewriteNotebook } from "./rewrite.ts";
 
 /**
  * The notebook with the cell of that id called `name`; a function cell keeps its parameters. Throws an Error with the
@@ -27,18 +27,7 @@ export function rename(
   const named = notebook.cells.map((each) => (each.id === id ? { ...cell, name: written } : each));
   // Where two cells share the old name it is not known which of them a formula means.
   if (!alone || !isName(old.name)) return { ...notebook, cells: named };
-  const change: Change = { from: old.name, to: name };
-  return {
-    ...notebook,
-    cells: named.map((each) => inCell(each, change)),
-    trials: notebook.trials.map((trial) => inTrial(trial, change)),
-    ...(notebook.expect && { expect: mapKeys(notebook.expect, (key) => inFormula(key, change)) }),
-  };
-}
-
-interface Change {
-  readonly from: string;
-  readonly to: string;
+  return rewriteNotebook({ ...notebook, cells: named }, (text) => inFormula(text, old.name, name), old.name);
 }
 
 function refuseName(name: string, cells: readonly Cell[], functions: { has(name: string): boolean }): void {
@@ -53,57 +42,8 @@ function refuseName(name: string, cells: readonly Cell[], functions: { has(name:
   }
 }
 
-function inCell(cell: Cell, change: Change): Cell {
-  switch (cell.kind) {
-    case "given":
-    case "check":
-      return replaced(cell, { formula: inFormula(cell.formula, change) });
-    case "derived": {
-      if (readSignature(cell.name).parameters?.includes(change.from)) return cell;
-      return replaced(cell, { formula: inFormula(cell.formula, change) });
-    }
-    case "table": {
-      const rows = cell.rows.map((row) =>
-        sameItems(
-          row,
-          row.map((entry, index) => (cell.columns[index]?.text ? entry : inFormula(entry, change))),
-        ),
-      );
-      return replaced(cell, { rows: sameItems(cell.rows, rows) });
-    }
-    case "note":
-      return replaced(cell, { text: inProse(cell.text, change) });
-    case "drawing":
-      return replaced(cell, { of: inFormula(cell.of, change) });
-    case "question":
-      return replaced(cell, { about: inFormula(cell.about, change) });
-    case "chart": {
-      const { sweep, x, y } = cell;
-      return replaced(cell, {
-        ...(sweep !== undefined && { sweep: inFormula(sweep, change) }),
-        ...(x !== undefined && { x: inFormula(x, change) }),
-        ...(y !== undefined && {
-          y: sameItems(
-            y,
-            y.map((each) => inFormula(each, change)),
-          ),
-        }),
-      });
-    }
-    case "decision":
-      return cell;
-  }
-}
-
-const inTrial = <T extends Notebook["trials"][number]>(trial: T, change: Change): T => ({
-  ...trial,
-  set: Object.fromEntries(
-    Object.entries(trial.set).map(([key, formula]) => [inFormula(key, change), inFormula(formula, change)]),
-  ),
-});
-
 /** Every name in a formula, also in one with faults: fields and argument names are no names of cells. */
-function inFormula(text: string, { from, to }: Change): string {
+function inFormula(text: string, from: string, to: string): string {
   if (!text.includes(from)) return text;
   let out = "";
   let done = 0;
@@ -117,23 +57,3 @@ function inFormula(text: string, { from, to }: Change): string {
   });
   return out + text.slice(done);
 }
-
-function inProse(text: string, change: Change): string {
-  let out = "";
-  for (const segment of segments(text)) {
-    out += segment.live ? `{${inFormula(segment.text, change)}}` : segment.source;
-  }
-  return out;
-}
-
-/** The cell with new content, or the very same where nothing in it is new. */
-function replaced<C extends Cell>(cell: C, patch: Partial<C>): C {
-  const same = (Object.keys(patch) as (keyof C)[]).every((key) => patch[key] === cell[key]);
-  return same ? cell : { ...cell, ...patch };
-}
-
-const sameItems = <T>(before: readonly T[], after: readonly T[]): readonly T[] =>
-  after.every((item, index) => item === before[index]) ? before : after;
-
-const mapKeys = <T>(from: Readonly<Record<string, T>>, key: (key: string) => string): Record<string, T> =>
-  Object.fromEntries(Object.entries(from).map(([each, value]) => [key(each), value]));

@@ -132,11 +132,13 @@ export abstract class CellView<C extends Cell> extends LitElement {
       label: words.detailsOf(this.groupName),
       details: this.details,
       onPause: () => this.desk.session.endGesture(),
-      onDone: () => {
-        this.desk.session.endGesture();
-        this.rest(".more");
-      },
+      onDone: (calledOff) => this.leaveDetails(calledOff),
     });
+  }
+
+  protected leaveDetails(_calledOff: boolean): void {
+    this.desk.session.endGesture();
+    this.rest(".more");
   }
 
   /** Ends entering and gives the focus back to the button that began it, unless it has gone elsewhere. */

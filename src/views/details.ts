@@ -1,4 +1,4 @@
-import { html, type TemplateResult } from "lit";
+import { html, noChange, nothing, type TemplateResult } from "lit";
 import { live } from "lit/directives/live.js";
 import { words } from "./words.ts";
 
@@ -9,6 +9,10 @@ export interface Detail {
   /** What can be chosen, by value and word; absent for free text. What stands there and is none of them is kept. */
   readonly choices?: readonly (readonly [value: string, word: string])[];
   readonly hint?: string;
+  /** Takes effect when it is left, not while it is typed. */
+  readonly late?: boolean;
+  /** Why what was typed is refused. */
+  readonly fault?: string | undefined;
   /** Stands beside the one before it. */
   readonly beside?: boolean;
   set(text: string): void;
@@ -19,7 +23,8 @@ export interface DetailsOptions {
   readonly details: readonly Detail[];
   /** An edit has come to its end: the next is a step of its own. */
   onPause(): void;
-  onDone(): void;
+  /** It is left; true where it was called off by Escape. */
+  onDone(calledOff: boolean): void;
 }
 
 /** The details of a cell while they are entered: each takes effect as it is typed; Enter or Escape ends it. */
@@ -29,11 +34,13 @@ export function detailsForm({ label, details, onPause, onDone }: DetailsOptions)
     if (!ends || event.isComposing) return;
     event.preventDefault();
     event.stopPropagation();
-    onDone();
+    // What takes effect when it is left does so now.
+    if (event.key === "Enter") event.target?.dispatchEvent(new Event("change"));
+    onDone(event.key === "Escape");
   };
   return html`<div class="details" role="group" aria-label=${label} @keydown=${key}>
     <div class="fields">${details.map((detail) => field(detail, onPause))}</div>
-    <button type="button" class="quiet done" @click=${onDone}>${words.done}</button>
+    <button type="button" class="quiet done" @click=${() => onDone(false)}>${words.done}</button>
   </div>`;
 }
 
@@ -46,9 +53,19 @@ function field(detail: Detail, onPause: () => void): TemplateResult {
       }}>
         ${withPresent(choices, value).map(([each, word]) => html`<option value=${each} .selected=${live(each === value)}>${word}</option>`)}
       </select>`
-    : html`<input type="text" autocapitalize="off" placeholder=${hint ?? ""} .value=${live(value)}
-        @input=${(event: Event) => detail.set((event.target as HTMLInputElement).value)} @change=${onPause} />`;
-  return html`<label class=${detail.beside ? "beside" : ""}><span>${label}</span> ${control}</label>`;
+    : input(detail, hint ?? "", onPause);
+  return html`<label class=${detail.beside ? "beside" : ""}><span>${label}</span> ${control}
+    ${detail.fault === undefined ? nothing : html`<span class="fault" role="alert">${detail.fault}</span>`}</label>`;
+}
+
+function input({ value, late, fault, set }: Detail, hint: string, onPause: () => void): TemplateResult {
+  const take = (event: Event): void => set((event.target as HTMLInputElement).value);
+  return html`<input type="text" autocapitalize="off" spellcheck=${late ? "false" : "true"} placeholder=${hint}
+    aria-invalid=${fault === undefined ? "false" : "true"} .value=${late && fault !== undefined ? noChange : live(value)}
+    @input=${late ? nothing : take} @change=${(event: Event) => {
+      if (late) take(event);
+      onPause();
+    }} />`;
 }
 
 const withPresent = (choices: NonNullable<Detail["choices"]>, value: string): NonNullable<Detail["choices"]> =>

@@ -58,7 +58,8 @@ export class Page extends LitElement {
   /** Watching what is watched already changes nothing. */
   protected override updated(): void {
     for (const cell of this.children) this.nearness.observe(cell);
-    this.keepFocus();
+    // While the focus goes from one place to another it is nowhere; where it stays so, it was lost.
+    if (this.stood && document.activeElement === document.body) setTimeout(() => this.keepFocus());
   }
 
   protected override render(): TemplateResult {

@@ -1,27 +1,29 @@
 import { html, nothing, type TemplateResult } from "lit";
 import {
+  type Block,
+  blockText,
   type Column,
-  insertRow,
+  clearBlock,
   type Notebook,
-  removeRow,
+  putBlock,
+  readBlock,
   setEntry,
   type TableCell,
   type Value,
 } from "../cells/index.ts";
 import { errorLine, hiddenValue } from "./cell-view.ts";
 import type { Caret, Fault, Leaving } from "./entering.ts";
+import { EntryFaults, isNumber } from "./entry-faults.ts";
 import { formatNumber } from "./format.ts";
 import { formulaLine } from "./formula-line.ts";
 import { heldBack } from "./held-text.ts";
+import { openMenu } from "./menu.ts";
+import { tell } from "./notice.ts";
 import { ReasonedCell } from "./reasoned-cell.ts";
-import { syntaxFault } from "./syntax-fault.ts";
+import { addColumn, addRow, columnDetails, columnItems, dropRow, rowItems } from "./table-menus.ts";
+import { blockBetween, isWithin, type Place, placeByKey, sizeOf } from "./table-places.ts";
 import { oneLine } from "./value-text.ts";
 import { words } from "./words.ts";
-
-interface Place {
-  readonly row: number;
-  readonly column: number;
-}
 
 /**
  * A table, entered entry by entry. At rest its entries are one stop for the Tab key, and the arrow keys move between
@@ -30,11 +32,16 @@ interface Place {
 export class TableCellView extends ReasonedCell<TableCell> {
   /** The entry that has or had the focus. */
   private place: Place = { row: 0, column: 0 };
+  /** The other end of the block that is chosen; null where only one entry is. */
+  private anchor: Place | null = null;
+  /** The column whose name and unit are entered. */
+  private column = 0;
+  private columnRefusal: string | null = null;
   private textBefore = "";
   private textAtFirst = "";
   private caret: Caret = "all";
   private held: Fault | null = null;
-  private readonly faults = new Map<string, Fault | null>();
+  private readonly faults = new EntryFaults();
 
   override renderCell(): TemplateResult {
     const { result, cell } = this;
@@ -56,9 +63,11 @@ export class TableCellView extends ReasonedCell<TableCell> {
         </div>
         <output class="unseen" aria-label=${words.valueOf(this.bareName)} aria-live="off">${result?.ok ? oneLine(result) : words.noValue}</output>
         <div class="messages" aria-live=${this.entered === "entry" ? "polite" : "off"}>
+          ${cell.rows.length === 0 ? html`<p class="hint">${words.noRows}</p>` : nothing}
           ${this.held ? errorLine({ code: "syntax", message: this.held.message, root: "" }) : error ? errorLine(error) : nothing}
         </div>
         ${this.renderReason()}
+        <p class="unseen" role="status">${this.anchor === null ? "" : words.chosenBlock(...sizeOf(this.block))}</p>
       </div>
       ${this.renderTools(this.rowTools())}`;
   }
@@ -67,32 +76,58 @@ export class TableCellView extends ReasonedCell<TableCell> {
     return html`<tr>
       <td></td>
       ${this.cell.columns.map(
-        ({ name, unit, text }) => html`<th scope="col" class=${text ? "text" : "number"}>${words.columnHead(name)}
-          <span class="unit">${unit === undefined || unit === "1" ? "" : unit}</span></th>`,
+        (
+          { name, unit, text },
+          index,
+        ) => html`<th scope="col" class=${text ? "text" : "number"}>${words.columnHead(name)}
+          <span class="unit">${unit === undefined || unit === "1" ? "" : unit}</span>
+          ${this.renderHandle({ row: -1, column: index }, words.columnMenu(this.bareName, name))}</th>`,
       )}
     </tr>`;
   }
 
   private renderRow(entries: readonly string[], row: number): TemplateResult {
     return html`<tr>
-      <th scope="row">${row + 1}</th>
+      <th scope="row">${row + 1}${this.renderHandle({ row, column: -1 }, words.rowMenu(this.bareName, row + 1))}</th>
       ${this.cell.columns.map((column, index) => this.renderEntry(column, entries[index] ?? "", { row, column: index }))}
     </tr>`;
   }
 
+  /** Opens the menu of a row or column; the arrow keys lead to it as to an entry. */
+  private renderHandle(place: Place, label: string): TemplateResult {
+    const isFirst = this.cell.rows.length === 0 && place.column === 0;
+    const open = (event: Event): void => {
+      const focus = (to: Place): void => void this.focusEntry(to);
+      const items =
+        place.row < 0
+          ? columnItems(this.desk, this.cell, place.column, focus, (column) => void this.enterColumn(column))
+          : rowItems(this.desk, this.cell, place.row, focus);
+      openMenu(event.currentTarget as HTMLElement, label, items);
+    };
+    return html`<button type="button" class="cover" data-place="${place.row}:${place.column}" aria-haspopup="menu"
+      tabindex=${isFirst || this.isHere(place) ? 0 : -1} aria-label=${label} @click=${open} @focus=${() => this.stand(place)}
+      @keydown=${(event: KeyboardEvent) => this.walk(event, place)}></button>`;
+  }
+
+  private isHere({ row, column }: Place): boolean {
+    return row === this.place.row && column === this.place.column;
+  }
+
   private renderEntry(column: Column, text: string, place: Place): TemplateResult {
-    const isHere = place.row === this.place.row && place.column === this.place.column;
-    const fault = column.text ? null : (this.faultAt(place) ?? this.entryFault(text));
+    const isHere = this.isHere(place);
+    const fault = column.text ? null : (this.faultAt(place) ?? this.faults.of(text));
     const atRest =
       column.text || (isNumber(text) && !fault)
         ? html`<span class="plain">${text}</span>`
         : this.renderFormula(text, column, place.row, fault);
     if (isHere && this.entered === "entry") return this.renderEntered(column, place, atRest);
-    return html`<td class="${column.text ? "text" : "number"}${fault && !fault.waits ? " wrong" : ""}">
+    const isChosen = this.anchor !== null && isWithin(this.block, place);
+    return html`<td class="${column.text ? "text" : "number"}${fault && !fault.waits ? " wrong" : ""}${isChosen ? " chosen" : ""}">
       ${atRest}
       <button type="button" class="cover" data-place="${place.row}:${place.column}" tabindex=${isHere ? 0 : -1}
         aria-label=${words.editEntry(this.bareName, place.row + 1, column.name)} aria-description=${text}
-        @click=${() => this.enter(place, "all")} @focus=${() => this.stand(place)}
+        @click=${(event: MouseEvent) => (event.shiftKey ? this.extend(place) : this.enter(place, "all"))}
+        @mousedown=${(event: MouseEvent) => event.shiftKey && event.preventDefault()} @focus=${() => this.stand(place)}
         @keydown=${(event: KeyboardEvent) => this.key(event, place)}></button>
     </td>`;
   }
@@ -126,23 +161,49 @@ export class TableCellView extends ReasonedCell<TableCell> {
 
   /** What can be done with rows shows beside a table that has the focus. */
   private rowTools(): TemplateResult[] {
-    const { rows } = this.cell;
-    const { session } = this.desk;
-    const { id } = this.cell;
-    const row = Math.min(this.place.row, rows.length - 1);
-    const add = (): void => {
-      session.edit((notebook) => insertRow(notebook, id, row + 1));
-      this.focusEntry({ row: row + 1, column: 0 });
-    };
-    const remove = (): void => {
-      session.edit((notebook) => removeRow(notebook, id, row));
-      this.focusEntry({ row: Math.max(0, Math.min(row, rows.length - 2)), column: this.place.column });
+    const { rows, columns } = this.cell;
+    const row = Math.max(0, Math.min(this.place.row, rows.length - 1));
+    const focus = (to: Place): void => void this.focusEntry(to);
+    const add = (): void => addRow(this.desk, this.cell, Math.min(row + 1, rows.length), focus);
+    const remove = (): void => dropRow(this.desk, this.cell, { row, column: this.place.column }, focus);
+    const another = (): void => {
+      addColumn(this.desk, this.cell, columns.length);
+      this.enterColumn(columns.length);
     };
     const tools = [html`<button type="button" class="quiet" @click=${add}>${words.addRow}</button>`];
     if (rows.length > 0) {
       tools.push(html`<button type="button" class="quiet" @click=${remove}>${words.removeRow(row + 1)}</button>`);
     }
+    tools.push(html`<button type="button" class="quiet" @click=${another}>${words.addColumn}</button>`);
     return tools;
+  }
+
+  /** What is entered in the form below is a column's. */
+  protected override get details() {
+    if (this.entered !== "details") return [];
+    return columnDetails(this.desk, this.cell, this.column, this.columnRefusal, (refusal) => {
+      this.columnRefusal = refusal;
+      this.requestUpdate();
+    });
+  }
+
+  private async enterColumn(column: number): Promise<void> {
+    this.column = column;
+    this.place = { row: -1, column };
+    this.columnRefusal = null;
+    await this.enterDetails();
+    this.querySelector<HTMLInputElement>(".details input")?.select();
+  }
+
+  /** A name that is refused keeps the form open. */
+  protected override leaveDetails(calledOff: boolean): void {
+    if (this.columnRefusal !== null && !calledOff) {
+      this.querySelector<HTMLElement>(".details input")?.focus();
+      return;
+    }
+    this.columnRefusal = null;
+    super.leaveDetails(calledOff);
+    this.focusEntry(this.place);
   }
 
   private faultAt({ row, column }: Place): Fault | null {
@@ -153,18 +214,6 @@ export class TableCellView extends ReasonedCell<TableCell> {
     return { at, message, waits: code === "waits" };
   }
 
-  /** What is wrong with an entry as a text; each text is looked at once. */
-  private entryFault(text: string): Fault | null {
-    if (isNumber(text)) return null;
-    let fault = this.faults.get(text);
-    if (fault === undefined) {
-      if (this.faults.size > 5000) this.faults.clear();
-      fault = syntaxFault(text);
-      this.faults.set(text, fault);
-    }
-    return fault;
-  }
-
   private scopeOf({ unit }: Column) {
     const { session, functions } = this.desk;
     const program = () => session.program;
@@ -172,13 +221,15 @@ export class TableCellView extends ReasonedCell<TableCell> {
   }
 
   private stand(place: Place): void {
-    if (place.row === this.place.row && place.column === this.place.column) return;
+    if (this.isHere(place)) return;
     this.place = place;
+    this.anchor = null;
     this.requestUpdate();
   }
 
   private async enter(place: Place, caret: Caret, first?: string): Promise<void> {
     this.place = place;
+    this.anchor = null;
     this.textBefore = this.textOf(place);
     this.textAtFirst = first ?? this.textBefore;
     this.caret = caret;
@@ -189,34 +240,99 @@ export class TableCellView extends ReasonedCell<TableCell> {
 
   private key(event: KeyboardEvent, place: Place): void {
     const { key, ctrlKey, metaKey, altKey } = event;
-    if (ctrlKey || metaKey || altKey || event.isComposing) return;
-    const to = this.target(key, place);
-    if (to) this.focusEntry(to);
-    else if (key === "F2") this.enter(place, Number.POSITIVE_INFINITY);
-    else if (key === "Delete" || key === "Backspace") this.enter(place, 0, "");
+    if (altKey || event.isComposing) return;
+    if ((ctrlKey || metaKey) && key.toLowerCase() === "a") {
+      this.anchor = { row: 0, column: 0 };
+      this.move({ row: this.cell.rows.length - 1, column: this.cell.columns.length - 1 });
+      event.preventDefault();
+      return;
+    }
+    if (ctrlKey || metaKey || this.walk(event, place)) return;
+    if (key === "F2") this.enter(place, Number.POSITIVE_INFINITY);
+    else if (key === "Delete") this.clear();
+    else if (key === "Backspace") this.enter(place, 0, "");
+    else if (key === "Escape" && this.anchor) this.choose(null);
     else if (key.length === 1 && key !== " ") this.enter(place, 1, key);
     else return;
     event.preventDefault();
   }
 
-  private target(key: string, { row, column }: Place): Place | null {
-    const [lastRow, lastColumn] = [this.cell.rows.length - 1, this.cell.columns.length - 1];
-    switch (key) {
-      case "ArrowUp":
-        return { row: Math.max(0, row - 1), column };
-      case "ArrowDown":
-        return { row: Math.min(lastRow, row + 1), column };
-      case "ArrowLeft":
-        return { row, column: Math.max(0, column - 1) };
-      case "ArrowRight":
-        return { row, column: Math.min(lastColumn, column + 1) };
-      case "Home":
-        return { row, column: 0 };
-      case "End":
-        return { row, column: lastColumn };
-      default:
-        return null;
+  /** Arrow keys go from entry to entry, up to the head and out to the numbers; with Shift they choose a block. */
+  private walk(event: KeyboardEvent, place: Place): boolean {
+    const { key, shiftKey, ctrlKey, metaKey, altKey } = event;
+    const to = ctrlKey || metaKey || altKey ? null : this.target(key, place);
+    if (!to) return false;
+    event.preventDefault();
+    if (shiftKey) this.extend(to);
+    else this.focusEntry(to);
+    return true;
+  }
+
+  private extend(place: Place): void {
+    if (this.place.row < 0 || this.place.column < 0) return;
+    this.anchor ??= this.place;
+    this.move({ row: Math.max(0, place.row), column: Math.max(0, place.column) });
+  }
+
+  /** Goes to a place and keeps the other end of the block. */
+  private async move(place: Place): Promise<void> {
+    const { anchor } = this;
+    await this.focusEntry(place);
+    this.choose(anchor);
+  }
+
+  private choose(anchor: Place | null): void {
+    this.anchor = anchor;
+    this.requestUpdate();
+  }
+
+  private get block(): Block {
+    return blockBetween(this.place, this.anchor ?? this.place);
+  }
+
+  private clear(): void {
+    this.desk.session.edit((notebook) => clearBlock(notebook, this.cell.id, this.block));
+  }
+
+  /** Copying, cutting and pasting are the browser's own commands, wherever the person finds them. */
+  private readonly clipboard = (event: ClipboardEvent): void => {
+    const isOurs =
+      this.entered === null &&
+      document.activeElement?.closest(".entries tbody td") &&
+      this.contains(document.activeElement);
+    if (!isOurs || !event.clipboardData) return;
+    event.preventDefault();
+    if (event.type === "paste") {
+      this.paste(event.clipboardData.getData("text/plain"));
+      return;
     }
+    event.clipboardData.setData("text/plain", blockText(this.cell, this.block));
+    if (event.type === "cut") this.clear();
+  };
+
+  private paste(text: string): void {
+    const entries = readBlock(text);
+    const from = { row: this.block.rows[0], column: this.block.columns[0] };
+    this.desk.session.edit((notebook) => putBlock(notebook, this.cell.id, from.row, from.column, entries));
+    const width = Math.max(...entries.map((row) => row.length));
+    const room = this.cell.columns.length - from.column;
+    if (width > room) tell(words.leftOff(width - room));
+    this.anchor = from;
+    this.move({ row: from.row + entries.length - 1, column: from.column + Math.min(width, room) - 1 });
+  }
+
+  override connectedCallback(): void {
+    super.connectedCallback();
+    for (const name of ["copy", "cut", "paste"] as const) document.addEventListener(name, this.clipboard);
+  }
+
+  override disconnectedCallback(): void {
+    super.disconnectedCallback();
+    for (const name of ["copy", "cut", "paste"] as const) document.removeEventListener(name, this.clipboard);
+  }
+
+  private target(key: string, place: Place): Place | null {
+    return placeByKey(key, place, { row: this.cell.rows.length - 1, column: this.cell.columns.length - 1 });
   }
 
   private readonly type = (text: string): void => {
@@ -235,7 +351,7 @@ export class TableCellView extends ReasonedCell<TableCell> {
 
   private readonly step = (direction: -1 | 1, text: string): boolean => {
     const to = this.target(direction < 0 ? "ArrowUp" : "ArrowDown", this.place);
-    if (!to || !this.close(text)) return false;
+    if (!to || to.row < 0 || !this.close(text)) return false;
     this.focusEntry(to);
     return true;
   };
@@ -275,10 +391,10 @@ export class TableCellView extends ReasonedCell<TableCell> {
 
   private async focusEntry(place: Place): Promise<void> {
     this.place = place;
+    this.anchor = null;
     this.requestUpdate();
     await this.updateComplete;
-    this.querySelector<HTMLElement>(`[data-place="${place.row}:${place.column}"]`)?.focus();
+    const at = this.querySelector<HTMLElement>(`[data-place="${place.row}:${place.column}"]`);
+    (at ?? this.querySelector<HTMLElement>(".name-button"))?.focus();
   }
 }
-
-const isNumber = (text: string): boolean => /^-?(\d+\.?\d*|\.\d+)$/.test(text);

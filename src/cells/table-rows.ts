@@ -1,0 +1,58 @@
+/** Rows and columns of a table put in, taken out and moved so that trials go on naming the same entries. */
+import type { Notebook } from "./cell.ts";
+import { cellById, insertRow, moveRow, removeColumn, removeRow } from "./notebook.ts";
+import { rewriteTrial } from "./rewrite.ts";
+
+/** A row put in so that it stands at `index`, counted from 0; trials name the rows below it one further on. */
+export function insertRowInTrials(
+  notebook: Notebook,
+  id: string,
+  index: number,
+  entries?: readonly string[],
+): Notebook {
+  return withRows(insertRow(notebook, id, index, entries), id, (row) => (row >= index ? row + 1 : row));
+}
+
+/** A row taken out, and with it what trials set in it. */
+export function removeRowInTrials(notebook: Notebook, id: string, index: number): Notebook {
+  return withRows(removeRow(notebook, id, index), id, (row) => (row === index ? null : row > index ? row - 1 : row));
+}
+
+/** A row moved from one place to another; trials follow it. */
+export function moveRowInTrials(notebook: Notebook, id: string, from: number, to: number): Notebook {
+  return withRows(moveRow(notebook, id, from, to), id, (row) => {
+    if (row === from) return to;
+    if (row > from && row <= to) return row - 1;
+    return row < from && row >= to ? row + 1 : row;
+  });
+}
+
+/** A column taken out, and with it what trials set in it. */
+export function removeColumnInTrials(notebook: Notebook, id: string, index: number): Notebook {
+  const table = cellById(notebook, id);
+  const name = table.kind === "table" ? table.columns[index]?.name : undefined;
+  return withKeys(removeColumn(notebook, id, index), id, (row, column) => (column === name ? null : row));
+}
+
+const withRows = (notebook: Notebook, id: string, rowOf: (row: number) => number | null): Notebook =>
+  withKeys(notebook, id, rowOf);
+
+/** The trials with the rows that they name taken anew; null takes a key away. */
+function withKeys(notebook: Notebook, id: string, rowOf: (row: number, column: string) => number | null): Notebook {
+  const table = cellById(notebook, id);
+  if (table.kind !== "table") throw new Error(`got a ${table.kind}, expected a table`);
+  const gone = "";
+  const key = (target: string): string => {
+    const match = /^\s*(\w+)\s*\[\s*(\d+)\s*\]\s*\.\s*(\w+)\s*$/.exec(target);
+    if (match?.[1] !== table.name) return target;
+    const row = rowOf(Number(match[2]) - 1, match[3] ?? "");
+    if (row === null) return gone;
+    return row + 1 === Number(match[2]) ? target : `${table.name}[${row + 1}].${match[3]}`;
+  };
+  const trials = notebook.trials.map((trial) => {
+    const next = rewriteTrial(trial, key, (formula) => formula);
+    if (!(gone in next.set) || gone in trial.set) return next;
+    return { ...next, set: Object.fromEntries(Object.entries(next.set).filter(([target]) => target !== gone)) };
+  });
+  return trials.every((trial, index) => trial === notebook.trials[index]) ? notebook : { ...notebook, trials };
+}
