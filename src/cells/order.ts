@@ -74,6 +74,6 @@ export function orderOf(ids: readonly string[], needs: (id: string) => readonly 
 
 function path(end: string, cameFrom: ReadonlyMap<string, string>): string[] {
   const way = [end];
-  for (let id = cameFrom.get(end); id !== undefined; id = cameFrom.get(id)) way.unshift(id);
-  return way;
+  for (let id = cameFrom.get(end); id !== undefined; id = cameFrom.get(id)) way.push(id);
+  return way.reverse();
 }

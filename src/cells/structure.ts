@@ -42,6 +42,9 @@ export function structureOf(readings: ReadonlyMap<string, Reading>): Structure {
     for (const need of own) neededBy[need]?.push(place);
   });
   const nameOf = (id: string): string => readings.get(id)?.signature?.name ?? id;
+  // Members of a very large loop share one way around, which is named once.
+  const named = new Map<readonly string[], readonly string[]>();
+  for (const way of loops.values()) if (!named.has(way)) named.set(way, way.map(nameOf));
   return {
     order,
     placeOfId,
@@ -49,7 +52,7 @@ export function structureOf(readings: ReadonlyMap<string, Reading>): Structure {
     twice,
     needs: places,
     neededBy,
-    loops: new Map([...loops].map(([id, way]) => [id, way.map(nameOf)])),
+    loops: new Map([...loops].map(([id, way]) => [id, named.get(way) ?? []])),
   };
 }
 

@@ -5,16 +5,19 @@
 import { html, type TemplateResult } from "lit";
 import type { Nodes, Parents, Root, RootContent } from "mdast";
 import { fromMarkdown } from "mdast-util-from-markdown";
+import { words } from "./words.ts";
 
 /** Prose, read: what `proseTemplate` draws any number of times. */
 export type Prose = Root;
 
-/** Reads prose. The places of live pieces are held by `hole`. */
+/**
+ * Reads prose. The places of live pieces are held by `hole`. A text far beyond what anybody writes would hold the page
+ * up: it stays as it is written, and says so.
+ */
 export function readProse(text: string): Prose {
-  // A character reference is decoded by way of markup, which the page's policy forbids: so none reaches the parser.
-  return fromMarkdown(text.replaceAll("&", ampersand), {
-    extensions: [{ disable: { null: ["htmlFlow", "htmlText", "characterReference", "definition"] } }],
-  });
+  const isBeyond = text.length > most.characters || nestedLine.test(text) || marksIn(text) > most.marks;
+  const prose = isBeyond ? null : parse(text);
+  return prose && depthOf(prose) <= most.depth ? prose : asWritten(text);
 }
 
 /** The template of prose; `live(i)` draws the i-th live piece. */
@@ -28,6 +31,37 @@ export const hole = (index: number): string => `\uE000${index}\uE001`;
 
 /** Text of a person without the characters that have a meaning of their own here. */
 export const withoutHoles = (text: string): string => text.replace(/[\uE000-\uE002]/g, "");
+
+/** The parser takes the square of a text's length, and drawing goes as deep as the text does. */
+const most = { characters: 10_000, marks: 1_000, depth: 40 };
+
+/** A line that begins with more blanks and marks of lists and quotes than any prose has. */
+const nestedLine = new RegExp(`^[ \\t>*+\\-\\d.)]{${most.depth}}`, "m");
+
+const marksIn = (text: string): number => text.match(/\*+|_+|\[|`+/g)?.length ?? 0;
+
+function parse(text: string): Prose {
+  // A character reference is decoded by way of markup, which the page's policy forbids: so none reaches the parser.
+  return fromMarkdown(text.replaceAll("&", ampersand), {
+    extensions: [{ disable: { null: ["htmlFlow", "htmlText", "characterReference", "definition"] } }],
+  });
+}
+
+function depthOf(prose: Prose): number {
+  let depth = -1;
+  for (let level: readonly Nodes[] = [prose]; level.length > 0; depth++) {
+    level = level.flatMap((node) => ("children" in node ? node.children : []));
+  }
+  return depth;
+}
+
+const asWritten = (text: string): Prose => ({
+  type: "root",
+  children: [
+    { type: "paragraph", children: [{ type: "emphasis", children: [{ type: "text", value: words.proseAsWritten }] }] },
+    { type: "code", value: text },
+  ],
+});
 
 const ampersand = "\uE002";
 

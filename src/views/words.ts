@@ -56,6 +56,7 @@ export const words = {
   textOfNote: "text of note",
   editNote: "edit note",
   emptyNote: "An empty note",
+  proseAsWritten: "This note is too long or too deeply nested to be laid out. Split it into several notes.",
   decision: "decision",
   insteadOf: "instead of",
   lookAgain: "look again",
