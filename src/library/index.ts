@@ -9,6 +9,7 @@ import { profileDrag } from "./air/profile-drag.ts";
 import { reynolds } from "./air/reynolds.ts";
 import { sectionDrag } from "./air/section-drag.ts";
 import { sectionLift } from "./air/section-lift.ts";
+import { sectionPolar } from "./air/section-polar.ts";
 import { surfaceForm } from "./air/surface-form.ts";
 import { thinSection } from "./air/thin-section.ts";
 import { turbulentFriction } from "./air/turbulent-friction.ts";
@@ -140,6 +141,7 @@ export const functions: FunctionTable = functionTable([
   thinSection,
   sectionLift,
   sectionDrag,
+  sectionPolar,
   profileDrag,
   sum,
   min,

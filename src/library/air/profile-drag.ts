@@ -4,8 +4,9 @@ import { tipDihedralWing } from "../shape/sample-wings.ts";
 import { wingRecord } from "../shape/wing-record.ts";
 import { choice, define, number, record } from "../spec.ts";
 import { airAt, airParameter } from "./atmosphere.ts";
+import { measuredParameter } from "./measured-polar.ts";
 import { sampleSection } from "./sample-sections.ts";
-import { dragSpread, sectionDrag, sectionShapes } from "./section.ts";
+import { sectionDrag, sectionShapes } from "./section.ts";
 import { sectionAssumptions, sectionSources } from "./section-sources.ts";
 import { surfaceDrag, wingPieces } from "./wing-drag.ts";
 
@@ -27,7 +28,7 @@ const profileDragRecord = record(
 /** The kind of section of a wing, as parameter. */
 export const shapeParameter = choice("kind of section", Object.keys(sectionShapes), { default: "flat-bottomed" });
 
-/** `profile_drag(wing, lift_coefficient, speed, shape, air)`. */
+/** `profile_drag(wing, lift_coefficient, speed, shape, air, measured)`. */
 export const profileDrag = define({
   name: "profile_drag",
   summary: "The profile drag of a wing of thin sections, panel by panel at the Reynolds numbers of their chords.",
@@ -38,6 +39,7 @@ export const profileDrag = define({
     speed: number("m/s", "speed", { above: 0 }),
     shape: shapeParameter,
     air: airParameter,
+    measured: measuredParameter,
   },
   result: profileDragRecord,
   formula: "∫ cd·c ds along the panels as cut, over the area of the plan view; cd as in section_drag",
@@ -45,6 +47,7 @@ export const profileDrag = define({
     "The shape is none of the list.",
     "An arc has no column camber.",
     "A chord flies at a Reynolds number below 5000 or above 300 000.",
+    "The measured polar has too few rows at a Reynolds number, two of equal lift, or angles that do not fit.",
   ],
   assumptions: [
     "Every section works at the same lift coefficient. Washout and the fall of lift towards the tips make the real ones differ.",
@@ -70,14 +73,14 @@ export const profileDrag = define({
       },
     },
   ],
-  compute: ({ wing, lift_coefficient, speed, shape, air = airAt(0) }, refuse) => {
+  compute: ({ wing, lift_coefficient, speed, shape, air = airAt(0), measured }, refuse) => {
     const kind = chosen(shape, sectionShapes, "shape", refuse);
-    const drag = surfaceDrag(wingPieces(wing), kind, lift_coefficient, speed, air, refuse);
+    const drag = surfaceDrag(wingPieces(wing), kind, lift_coefficient, speed, air, refuse, measured);
     const drag_coefficient = drag.area / wing.area;
     return {
       drag_coefficient,
-      low: drag_coefficient * (1 - dragSpread),
-      high: drag_coefficient * (1 + dragSpread),
+      low: drag_coefficient * (1 - drag.spread),
+      high: drag_coefficient * (1 + drag.spread),
       reynolds: (speed * wing.mac) / air.kinematic_viscosity,
       lowest_reynolds: drag.lowestReynolds,
       max_lift: drag.maxLift,

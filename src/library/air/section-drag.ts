@@ -45,11 +45,12 @@ export const sectionDrag = define({
     },
   ],
   compute: ({ section, lift_coefficient, reynolds }) => {
+    const spread = dragSpread(reynolds);
     const drag_coefficient = dragOf(section, lift_coefficient, reynolds);
     return {
       drag_coefficient,
-      low: drag_coefficient * (1 - dragSpread),
-      high: drag_coefficient * (1 + dragSpread),
+      low: drag_coefficient * (1 - spread),
+      high: drag_coefficient * (1 + spread),
     };
   },
 });

@@ -21,7 +21,7 @@ export const sectionLift = define({
   },
   result: number("1", "lift coefficient"),
   formula:
-    "slope · (angle − zero_lift_angle) up to max_lift, then 15 % less over the next 5 deg; slope 5.2 per radian at Re 15 000, 5.7 from 40 000 on",
+    "slope · (angle − zero_lift_angle) up to max_lift, its corner rounded by ±0.1, then 15 % less over the next 5 deg; slope 5.2 per radian up to Re 15 000, 5.7 from 40 000 on, smooth between",
   errors: [],
   assumptions: [
     ...sectionAssumptions,

@@ -1,14 +1,28 @@
-import { degrees } from "../numerics/degrees.ts";
+import { smoothCurve } from "../numerics/smooth-curve.ts";
 import type { Refuse } from "../spec.ts";
 import { turbulent } from "./friction.ts";
+import { type Polar, stripForces, wantedDrag } from "./polar.ts";
 
 /**
  * The model of thin balsa sections at Reynolds numbers of 15 000 to 80 000: the skeleton is thin-aerofoil theory, its
- * numbers a fit from memory. Drag is known to ±20 %, the largest lift to ±0.1.
+ * numbers a fit from memory. The largest lift is known to ±0.1.
  */
-export const dragSpread = 0.2;
 export const lowestReynolds = 5000;
 export const highestReynolds = 300_000;
+export const liftSpread = 0.1;
+
+/** Where tests of such sections lie. */
+export const testedFrom = 15_000;
+export const testedTo = 100_000;
+
+/**
+ * Share by which the drag may differ: 20 % where such sections were tested, and a tenth more for each halving or
+ * doubling of the Reynolds number beyond that, up to 40 % (from memory; beyond the tests a judgement of ours).
+ */
+export function dragSpread(reynolds: number): number {
+  const beyond = Math.max(0, Math.log2(testedFrom / reynolds), Math.log2(reynolds / testedTo));
+  return 0.2 + 0.1 * Math.min(2, beyond);
+}
 
 /** Kinds of section, and the share of the leading edge's suction that each keeps: a sharp edge loses most of it. */
 export const sectionShapes: Readonly<Record<string, { readonly suction: number; readonly camber: number | null }>> = {
@@ -40,57 +54,58 @@ export const idealLift = ({ camber }: Section): number => 4 * Math.PI * camber;
 /** A fifth of the theory's moment is lost to the boundary layer (from memory). */
 export const moment = ({ camber }: Section): number => -0.8 * Math.PI * camber;
 
-/** Largest lift coefficient by camber: a flat plate 0.70, a 5 % arc 1.15 (from memory, ±0.1). */
-export const maxLift = ({ camber }: Section): number => interpolate(largestLifts, camber);
-const largestLifts: readonly (readonly [number, number])[] = [
-  [0, 0.7],
-  [0.021, 0.88],
-  [0.04, 1.09],
-  [0.05, 1.15],
-  [0.06, 1.2],
-];
+/** Largest lift coefficient by camber: a flat plate 0.70, a 5 % arc 1.15, level from 6 % on (from memory, ±0.1). */
+const largestLift = smoothCurve(
+  [
+    [0, 0.7],
+    [0.021, 0.88],
+    [0.04, 1.09],
+    [0.05, 1.15],
+    [0.06, 1.2],
+  ],
+  undefined,
+  0,
+);
+export const maxLift = ({ camber }: Section): number => largestLift(camber);
+/** Upside down every section stalls like a flat plate. */
+export const minLift = -largestLift(0);
 
 /** Lift slope per radian: 5.2 at a Reynolds number of 15 000 and below, 5.7 from 40 000 on (from memory). */
-export const liftSlopeAt = (reynolds: number): number =>
-  interpolate(
-    [
-      [Math.log(15_000), 5.2],
-      [Math.log(40_000), 5.7],
-    ],
-    Math.log(reynolds),
-  );
+const slopeByLog = smoothCurve(
+  [
+    [Math.log(15_000), 5.2],
+    [Math.log(40_000), 5.7],
+  ],
+  0,
+  0,
+);
+export const liftSlopeAt = (reynolds: number): number => slopeByLog(Math.log(reynolds));
 
 /**
- * Profile drag: turbulent friction of both sides, raised by 15 %, by thickness and by camber, plus what the leading edge
- * loses of its suction away from the ideal lift; past the largest lift, what the wanted lift exceeds it by.
+ * The polar of a thin section. Drag: turbulent friction of both sides, raised by 15 %, by thickness and by camber, plus
+ * what the leading edge loses of its suction away from the ideal lift.
  */
-export function sectionDrag(section: Section, lift: number, reynolds: number): number {
+export function thinPolar(section: Section): Polar {
   const { thickness, camber, suction } = section;
-  const friction = 1.15 * 2 * turbulent(reynolds) * (1 + 2 * thickness) * (1 + 5 * camber);
-  const edge = ((1 - suction) * (lift - idealLift(section)) ** 2) / (2 * Math.PI);
-  return friction + edge + Math.max(0, lift - maxLift(section));
-}
-
-/** Lift by angle: straight up to the largest lift, then 15 % less over 5 deg; below, a plate's stall upside down. */
-export function sectionLift(section: Section, angle: number, reynolds: number): number {
-  const slope = liftSlopeAt(reynolds);
-  const straight = slope * (angle - zeroLiftAngle(section));
+  const form = 1.15 * 2 * (1 + 2 * thickness) * (1 + 5 * camber);
+  const ideal = idealLift(section);
+  const edge = (1 - suction) / (2 * Math.PI);
   const most = maxLift(section);
-  const past = (lift: number, limit: number) => 1 - 0.15 * Math.min(1, (lift - limit) / slope / degrees(5));
-  if (straight > most) return most * past(straight, most);
-  const least = maxLift({ ...section, camber: 0 });
-  return straight < -least ? -least * past(-straight, least) : straight;
+  return {
+    zeroLiftAngle: zeroLiftAngle(section),
+    moment: moment(section),
+    slope: liftSlopeAt,
+    maxLift: () => most,
+    minLift: () => minLift,
+    drag: (lift, reynolds) => form * turbulent(reynolds) + edge * (lift - ideal) ** 2,
+    leastDrag: (reynolds) => form * turbulent(reynolds),
+  };
 }
 
-/** Straight between the points, level beyond their ends. */
-function interpolate(points: readonly (readonly [x: number, y: number])[], x: number): number {
-  let [left] = points;
-  for (const right of points) {
-    if (left && x < right[0]) {
-      if (left === right) return right[1];
-      return left[1] + ((right[1] - left[1]) * (x - left[0])) / (right[0] - left[0]);
-    }
-    left = right;
-  }
-  return left?.[1] ?? Number.NaN;
-}
+/** Profile drag at a wanted lift; past the largest lift it grows by what that is exceeded by. */
+export const sectionDrag = (section: Section, lift: number, reynolds: number): number =>
+  wantedDrag(thinPolar(section), lift, reynolds);
+
+/** Lift by angle, through the stall. */
+export const sectionLift = (section: Section, angle: number, reynolds: number): number =>
+  stripForces(thinPolar(section), liftSlopeAt(reynolds) * (angle - zeroLiftAngle(section)), reynolds).lift;

@@ -20,7 +20,7 @@ export const thinSection = define({
   },
   result: sectionRecord,
   formula:
-    "zero_lift_angle = −2·camber, ideal_lift = 4π·camber, moment = −0.8·π·camber; max_lift by camber: 0.70 at 0, 0.88 at 2.1 %, 1.09 at 4 %, 1.15 at 5 %, 1.20 from 6 % on",
+    "zero_lift_angle = −2·camber, ideal_lift = 4π·camber, moment = −0.8·π·camber; max_lift by camber: 0.70 at 0, 0.88 at 2.1 %, 1.09 at 4 %, 1.15 at 5 %, 1.20 from 6 % on, a smooth curve between",
   errors: ["The shape is none of the list.", "An arc is given no camber."],
   assumptions: sectionAssumptions,
   sources: sectionSources,
@@ -38,9 +38,9 @@ export const thinSection = define({
       },
     },
     {
-      summary: "an arc of 4.5 % camber bent from 2.5 % sheet",
-      arguments: { shape: "arc", thickness: 0.025, camber: 0.045 },
-      result: { suction: 0.25, zero_lift_angle: -0.09, max_lift: 1.12 },
+      summary: "an arc of 5 % camber bent from 2.5 % sheet",
+      arguments: { shape: "arc", thickness: 0.025, camber: 0.05 },
+      result: { suction: 0.25, zero_lift_angle: -0.1, max_lift: 1.15 },
     },
   ],
   compute: ({ shape: name, thickness, camber }, refuse) => {

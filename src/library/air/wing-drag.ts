@@ -2,7 +2,9 @@ import { threePoints } from "../numerics/gauss-legendre.ts";
 import type { Wing } from "../shape/wing-record.ts";
 import type { Refuse } from "../spec.ts";
 import type { Atmosphere } from "./atmosphere.ts";
-import { camberOf, highestReynolds, lowestReynolds, maxLift, type SectionShape, sectionDrag } from "./section.ts";
+import { type MeasuredTable, measuredPolar } from "./measured-polar.ts";
+import { wantedDrag } from "./polar.ts";
+import { camberOf, dragSpread, highestReynolds, lowestReynolds, type SectionShape, thinPolar } from "./section.ts";
 
 /** Profile drag of a surface, and the Reynolds numbers at which it was found. */
 export interface SurfaceDrag {
@@ -11,6 +13,8 @@ export interface SurfaceDrag {
   readonly lowestReynolds: number;
   /** The least of the largest lifts of its sections. */
   readonly maxLift: number;
+  /** Share by which the drag may differ: the mean of its sections, by drag. */
+  readonly spread: number;
 }
 
 /** One straight taper of a surface: true length, chords, and what its section is like. */
@@ -36,7 +40,8 @@ export const wingPieces = (wing: Wing): readonly Piece[] =>
 
 /**
  * Profile drag of a surface whose sections all work at one lift coefficient, each at its own Reynolds number:
- * ∫ cd·c ds along the panels as cut. Refuses speeds that the section model does not reach.
+ * ∫ cd·c ds along the panels as cut. A measured polar takes the place of the model. Refuses speeds that the model does not
+ * reach.
  */
 export function surfaceDrag(
   pieces: readonly Piece[],
@@ -45,6 +50,7 @@ export function surfaceDrag(
   speed: number,
   air: Atmosphere,
   refuse: Refuse,
+  measured?: MeasuredTable,
 ): SurfaceDrag {
   const perMetre = speed / air.kinematic_viscosity;
   const chords = pieces.flatMap((piece) => [piece.root_chord, piece.tip_chord]);
@@ -66,15 +72,21 @@ export function surfaceDrag(
         camber: camberOf(shape, thickness, piece.camber, refuse),
         suction: shape.suction,
       };
+      const thin = thinPolar(section);
+      const polar = measured ? measuredPolar(measured, thin, refuse) : thin;
+      const reynolds = chord * perMetre;
       return {
-        area: weight * piece.length * chord * sectionDrag(section, lift, chord * perMetre),
-        maxLift: maxLift(section),
+        area: weight * piece.length * chord * wantedDrag(polar, lift, reynolds),
+        maxLift: polar.maxLift(reynolds),
+        spread: dragSpread(reynolds),
       };
     }),
   );
+  const area = cuts.reduce((sum, cut) => sum + cut.area, 0);
   return {
-    area: cuts.reduce((sum, cut) => sum + cut.area, 0),
+    area,
     lowestReynolds: least,
     maxLift: Math.min(...cuts.map((cut) => cut.maxLift)),
+    spread: cuts.reduce((sum, cut) => sum + cut.area * cut.spread, 0) / area,
   };
 }

@@ -1,6 +1,7 @@
 import { type Atmosphere, airAt, airParameter } from "../air/atmosphere.ts";
+import { measuredParameter } from "../air/measured-polar.ts";
 import { shapeParameter } from "../air/profile-drag.ts";
-import { dragSpread, type SectionShape, sectionShapes } from "../air/section.ts";
+import { type SectionShape, sectionShapes } from "../air/section.ts";
 import { sectionAssumptions, sectionSources } from "../air/section-sources.ts";
 import { surfaceDrag, wingPieces } from "../air/wing-drag.ts";
 import { chosen } from "../chosen.ts";
@@ -30,15 +31,21 @@ export const glide = define({
     other_area: number("cm^2", "drag area of stick, pylon and fittings: see body_drag_area", { min: 0, default: 0 }),
     efficiency,
     air: airParameter,
+    measured: measuredParameter,
   },
   result: glideRecord,
   formula:
     "speed = √(2·mass·g / (density · area · √(CL² + CD²))), sink = speed · CD/√(CL² + CD²), glide_ratio = CL/CD; CD = profile_drag + CL²/(π·efficiency·aspect_ratio) + drag of tail, fin and other_area over the wing's area",
-  errors: ["The shape is none of the list.", "An arc has no column camber.", "A chord flies too slowly or too fast."],
+  errors: [
+    "The shape is none of the list.",
+    "An arc has no column camber.",
+    "A chord flies too slowly or too fast.",
+    "The measured polar cannot be read.",
+  ],
   assumptions: [
     "Every section of the wing works at the lift coefficient of the whole; the tail carries nothing and has the drag of a flat plate along the flow.",
     "Surfaces do not disturb each other. A flow solution says better how lift is spread and what it costs.",
-    "sink_low and sink_high take all drag but the induced for 20 % less and more. Past the sections' largest lift the drag grows by what is missing.",
+    "sink_low and sink_high take all drag but the induced for as much less and more as that of the wing's sections is uncertain: 20 % where they were tested. Past the sections' largest lift the drag grows by what is missing.",
     ...sectionAssumptions,
   ],
   sources: [
@@ -69,15 +76,16 @@ export const glide = define({
       ...(tailplane ? [plateDrag(tailplane.span, tailplane, speed, air, refuse)] : []),
       ...(fin ? [plateDrag(fin.height, fin, speed, air, refuse)] : []),
     ];
+    const profile = surfaceDrag(wingPieces(wing), shape, lift, speed, air, refuse, given.measured);
     return steadyGlide({
       mass,
       area: wing.area,
       density: air.density,
       lift,
-      profile: surfaceDrag(wingPieces(wing), shape, lift, speed, air, refuse).area / wing.area,
+      profile: profile.area / wing.area,
       induced: lift ** 2 / (Math.PI * given.efficiency * wing.aspect_ratio),
       other: tail.reduce((sum, area) => sum + area, other_area) / wing.area,
-      spread: dragSpread,
+      spread: profile.spread,
     });
   },
 });
