@@ -4,7 +4,7 @@ import type { Cell, Notebook } from "./cell.ts";
 type Frame = Omit<Notebook, "cells">;
 
 /** One step: the cells from `at` on that it replaced, and all but the cells where that changed. */
-interface Step {
+export interface Step {
   readonly at: number;
   readonly removed: readonly Cell[];
   readonly inserted: readonly Cell[];
@@ -23,6 +23,16 @@ export class History {
 
   get canRedo(): boolean {
     return this.future.length > 0;
+  }
+
+  /** The step that `undo` would take back. */
+  get last(): Step | undefined {
+    return this.past.at(-1);
+  }
+
+  /** The step that `redo` would do again. */
+  get next(): Step | undefined {
+    return this.future.at(-1);
   }
 
   /**

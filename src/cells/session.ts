@@ -4,7 +4,7 @@ import { compile } from "./compile.ts";
 import { concealedCells } from "./concealed.ts";
 import { Graph } from "./graph.ts";
 import { hiddenCells } from "./hidden.ts";
-import { History } from "./history.ts";
+import { History, type Step } from "./history.ts";
 import type { Program } from "./step.ts";
 import type { Result } from "./value.ts";
 
@@ -66,6 +66,11 @@ export class Session {
 
   get canRedo(): boolean {
     return this.history.canRedo;
+  }
+
+  /** The step that `undo` would take back, and the one that `redo` would do again, where there is one. */
+  get steps(): { readonly undo: Step | undefined; readonly redo: Step | undefined } {
+    return { undo: this.history.last, redo: this.history.next };
   }
 
   /** Takes the last step back, if there is one. */

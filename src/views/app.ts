@@ -5,9 +5,11 @@ import { Baseline } from "./baseline.ts";
 import type { Desk } from "./desk.ts";
 import { isEntry } from "./entering.ts";
 import { chooseFile, fileNameOf, type OpenedFile, readFile, saveFile } from "./files.ts";
+import type { Find } from "./find.ts";
 import { loadEditor } from "./formula-entry.ts";
 import { IdleQueue, whenIdle } from "./idle-queue.ts";
 import { OpenFile } from "./open-file.ts";
+import type { Page } from "./page.ts";
 import { sheetElementId } from "./sheet.ts";
 import { SweptRows } from "./swept-rows.ts";
 import { words } from "./words.ts";
@@ -61,6 +63,9 @@ export class App extends LitElement {
     this.session.onNotebook(() => this.tellSaving());
     this.addEventListener("open-notebook", () => this.ask());
     this.addEventListener("save-notebook", () => this.save());
+    this.addEventListener("find-cell", () => this.find());
+    this.addEventListener("undo-step", () => this.step("undo"));
+    this.addEventListener("redo-step", () => this.step("redo"));
     this.addEventListener("show-sheet", ((event: CustomEvent<string>) =>
       this.showSheet(event.detail)) as EventListener);
     window.addEventListener("keydown", this.key);
@@ -92,6 +97,7 @@ export class App extends LitElement {
       </div>
       <input class="upload" type="file" accept=".json,application/json" hidden aria-label=${words.file} @change=${this.upload} />
       <p class="unseen" role="status">${this.news}</p>
+      <spanwise-find .desk=${desk} .onChoose=${(id: string) => this.querySelector<Page>("spanwise-page")?.show(id)}></spanwise-find>
       <spanwise-notice></spanwise-notice>
       ${this.dropping ? html`<div class="drop"><p>${words.dropHere}</p></div>` : nothing}
       ${this.waiting ? this.renderQuestion() : nothing}`;
@@ -249,11 +255,24 @@ export class App extends LitElement {
     act.run();
   };
 
+  /** Undoes or redoes one step, and brings into view where it is seen. */
+  private step(way: "undo" | "redo"): void {
+    const step = this.session.steps[way];
+    if (!step) return;
+    this.session[way]();
+    this.querySelector<Page>("spanwise-page")?.reveal(step);
+  }
+
+  private find(): void {
+    this.querySelector<Find>("spanwise-find")?.open();
+  }
+
   private shortcut(key: string, shift: boolean): { isHistory: boolean; run: () => void } | null {
     if (key === "s" && !shift) return { isHistory: false, run: () => this.save() };
     if (key === "o" && !shift) return { isHistory: false, run: () => this.ask() };
-    if (key === "z" && !shift) return { isHistory: true, run: () => this.session.undo() };
-    if (key === "y" || key === "z") return { isHistory: true, run: () => this.session.redo() };
+    if (key === "f" && shift) return { isHistory: false, run: () => this.find() };
+    if (key === "z" && !shift) return { isHistory: true, run: () => this.step("undo") };
+    if (key === "y" || key === "z") return { isHistory: true, run: () => this.step("redo") };
     return null;
   }
 

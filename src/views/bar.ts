@@ -1,6 +1,7 @@
 import { html, LitElement, nothing, type TemplateResult } from "lit";
-import { setTitle } from "../cells/index.ts";
+import { type HistoryStep, setTitle } from "../cells/index.ts";
 import type { Desk } from "./desk.ts";
+import { stepWords } from "./step-words.ts";
 import { applyTheme, keptTheme, type Theme, themes } from "./theme-choice.ts";
 import { words } from "./words.ts";
 
@@ -68,11 +69,23 @@ export class Bar extends LitElement {
 
   /** They stay where they are when there is nothing to undo, so that the focus is not lost. */
   private renderHistory(): TemplateResult {
-    const { session } = this.desk;
-    return html`<button type="button" class="sign-button" title=${words.undoHint} aria-label=${words.undo}
-        aria-disabled=${session.canUndo ? "false" : "true"} @click=${() => session.undo()}><span aria-hidden="true">↶</span></button>
-      <button type="button" class="sign-button" title=${words.redoHint} aria-label=${words.redo}
-        aria-disabled=${session.canRedo ? "false" : "true"} @click=${() => session.redo()}><span aria-hidden="true">↷</span></button>`;
+    const { steps } = this.desk.session;
+    return html`<button type="button" class="sign-button" title=${words.findKey} aria-label=${words.find}
+        @click=${() => this.ask("find-cell")}><svg viewBox="0 0 16 16" aria-hidden="true"><circle cx="6.5" cy="6.5" r="4.5"></circle><path d="M10 10 14.5 14.5"></path></svg></button>
+      ${this.renderStep("↶", words.undo, words.undoKey, steps.undo, "undo-step")}
+      ${this.renderStep("↷", words.redo, words.redoKey, steps.redo, "redo-step")}`;
+  }
+
+  private renderStep(
+    sign: string,
+    label: (step: string) => string,
+    key: string,
+    step: HistoryStep | undefined,
+    event: string,
+  ): TemplateResult {
+    const name = label(step ? stepWords(step) : "");
+    return html`<button type="button" class="sign-button" title="${name} (${key})" aria-label=${name}
+      aria-disabled=${step ? "false" : "true"} @click=${() => this.ask(event)}><span aria-hidden="true">${sign}</span></button>`;
   }
 
   private renderChecks(): TemplateResult | typeof nothing {

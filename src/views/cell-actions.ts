@@ -1,6 +1,7 @@
 /** What can be done with a whole cell: put one in beside it, move, duplicate, delete. Each is one step to undo. */
 import { type Cell, duplicateCell, insertCell, type Kind, moveCell, newCell, removeCell } from "../cells/index.ts";
 import type { Desk } from "./desk.ts";
+import { goTo } from "./go-to.ts";
 import { type MenuItem, openMenu } from "./menu.ts";
 import { tell } from "./notice.ts";
 import { words } from "./words.ts";
@@ -42,7 +43,7 @@ export function commonItems(desk: Desk, anchor: HTMLElement, cell: Cell, name: s
     ...(index < cells.length - 1
       ? [{ label: words.moveDown, hint: "Alt ↓", act: () => moveBy(desk, cell, name, 1) }]
       : []),
-    { label: words.remove, parted: true, act: () => remove(desk, cell, name) },
+    { label: words.remove, parted: true, act: () => remove(desk, anchor, cell, name) },
   ];
 }
 
@@ -70,10 +71,20 @@ function duplicate({ session, functions }: Desk, from: HTMLElement, cell: Cell):
   if ("name" in copy) tell(words.duplicated(copy.name));
 }
 
-/** The page gives the focus to the cell that takes its place. */
-function remove({ session }: Desk, cell: Cell, name: string): void {
+/** The page gives the focus to the cell that takes its place, or to this one when it is brought back. */
+function remove(desk: Desk, anchor: HTMLElement, cell: Cell, name: string): void {
+  const { session } = desk;
+  const page = anchor.closest("spanwise-page");
+  const index = indexOf(desk, cell);
   session.edit((notebook) => removeCell(notebook, cell.id));
-  tell(words.deleted(name));
+  const step = session.steps.undo;
+  const act = (): void => {
+    // What has been done since then stays.
+    if (session.steps.undo === step) session.undo();
+    else session.edit((notebook) => insertCell(notebook, Math.min(index, notebook.cells.length), cell));
+    if (page) goTo(page, cell.id);
+  };
+  tell(words.deleted(name), { label: words.bringBack, act });
 }
 
 const indexOf = ({ session }: Desk, cell: Cell): number => session.notebook.cells.findIndex(({ id }) => id === cell.id);

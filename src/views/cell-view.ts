@@ -4,6 +4,7 @@ import { commonItems, offerKinds } from "./cell-actions.ts";
 import { detailsOf } from "./cell-details.ts";
 import type { Desk } from "./desk.ts";
 import { detailsForm } from "./details.ts";
+import { goTo } from "./go-to.ts";
 import { type MenuItem, openMenu } from "./menu.ts";
 import { words } from "./words.ts";
 
@@ -150,11 +151,6 @@ export abstract class CellView<C extends Cell> extends LitElement {
 }
 
 export const cellElementId = (id: string): string => `cell-${id}`;
-
-/** Asks the page to bring a cell into view and to focus it, by name or id. */
-export const goTo = (from: EventTarget, cell: string): void => {
-  from.dispatchEvent(new CustomEvent("go-to-cell", { detail: cell, bubbles: true, composed: true }));
-};
 
 /** What is wrong with a cell, in words; the cell it waits for is a link there. */
 export function errorLine(error: Pick<CellError, "code" | "message" | "root">): TemplateResult {

@@ -3,6 +3,7 @@ import { Bar } from "./bar.ts";
 import { Board } from "./board.ts";
 import { DecisionCellView } from "./decision-cell.ts";
 import { FigureCellView } from "./figure-cell.ts";
+import { Find } from "./find.ts";
 import { FormulaCell } from "./formula-cell.ts";
 import { FormulaEntry } from "./formula-entry.ts";
 import { NoteCellView } from "./note-cell.ts";
@@ -26,6 +27,7 @@ const elements: readonly (readonly [string, CustomElementConstructor])[] = [
   ["spanwise-question-cell", QuestionCellView],
   ["spanwise-figure-cell", FigureCellView],
   ["spanwise-formula-entry", FormulaEntry],
+  ["spanwise-find", Find],
   ["spanwise-notice", Notice],
 ];
 

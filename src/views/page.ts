@@ -1,11 +1,12 @@
 import { html, LitElement, type TemplateResult } from "lit";
 import { repeat } from "lit/directives/repeat.js";
-import type { Cell } from "../cells/index.ts";
+import type { Cell, HistoryStep } from "../cells/index.ts";
 import { moveBy, offerKinds } from "./cell-actions.ts";
 import { CellView, cellElementId } from "./cell-view.ts";
 import type { Desk } from "./desk.ts";
 import { isEntry } from "./entering.ts";
 import { sameKeys } from "./same-keys.ts";
+import { seenIn } from "./step-words.ts";
 import { words } from "./words.ts";
 
 /** The notebook's text: its cells in order. A cell draws itself again on its own; the page only when the cells change. */
@@ -151,8 +152,22 @@ export class Page extends LitElement {
   private readonly goTo = ({ detail }: CustomEvent<string>): void => {
     const { program, notebook } = this.desk.session;
     const id = program.byName.get(detail)?.id ?? notebook.cells.find((cell) => cell.id === detail)?.id;
-    const element = id === undefined ? null : document.getElementById(cellElementId(id));
-    element?.scrollIntoView({ block: "center" });
-    (element as CellView<Cell> | null)?.focusFirst();
+    if (id !== undefined) this.show(id);
   };
+
+  /** Brings into view where it is seen what a step did or took back. */
+  async reveal(step: HistoryStep): Promise<void> {
+    await this.updateComplete;
+    const place = (id: string): HTMLElement | null => document.getElementById(cellElementId(id));
+    const id = seenIn(step, (each) => place(each) !== null);
+    if (id !== undefined) place(id)?.scrollIntoView({ block: "nearest" });
+  }
+
+  /** Brings the cell of this id into view and gives it the focus. */
+  async show(id: string): Promise<void> {
+    await this.updateComplete;
+    const element = document.getElementById(cellElementId(id)) as CellView<Cell> | null;
+    element?.scrollIntoView({ block: "center" });
+    element?.focusFirst();
+  }
 }
