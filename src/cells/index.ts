@@ -26,5 +26,6 @@ export type { Program, Step } from "./step.ts";
 export { sweep } from "./sweep.ts";
 export { type Block, blockText, clearBlock, putBlock, readBlock } from "./table-block.ts";
 export { insertRowInTrials, moveRowInTrials, removeColumnInTrials, removeRowInTrials } from "./table-rows.ts";
+export { applyTrial, trialNamed } from "./trials.ts";
 export type { TypedTree } from "./typed-tree.ts";
 export type { Margin, RecordValue, Result, Value } from "./value.ts";

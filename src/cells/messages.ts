@@ -169,6 +169,11 @@ export const messages = {
   noColumn: (name: string, column: string, nearest: string | null, all: readonly string[]) =>
     `${name} has no column ${column}.${nearest ? maybe(nearest) : ` It has ${list(all).replace(" or ", " and ")}.`}`,
 
+  // Trials
+  inTrial: (trial: string, target: string, message: string) => `Trial “${trial}” sets ${target}: ${message}`,
+  noTrial: (name: string, nearest: string | null, all: readonly string[]) =>
+    `There is no trial “${name}”.${nearest ? ` Did you mean “${nearest}”?` : all.length ? ` There are ${list(all.map((each) => `“${each}”`)).replace(" or ", " and ")}.` : " The notebook has none."}`,
+
   // Tables, ranges, paths
   emptyEntry: (row: number, column: string) =>
     `Row ${row}, column ${column}, is empty. Enter a value, or remove the row.`,

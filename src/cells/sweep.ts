@@ -1,6 +1,6 @@
-import { runPlan, runStep } from "./plan.ts";
 import type { Program, Step } from "./step.ts";
 import type { Result, Value } from "./value.ts";
+import { variantsOf } from "./variants.ts";
 
 /**
  * Takes a given through values and computes the wanted cells at each, running only the steps between. `results` are
@@ -14,41 +14,10 @@ export function sweep(
   values: readonly Value[],
   wanted: readonly string[],
 ): Result[][] {
-  const step = program.byId.get(given);
-  if (!step?.shape) throw new Error(`got the cell ${given}, expected a given with a value`);
-  const { shape } = step;
-  const between = stepsBetween(program, given, wanted);
-  let whole: Map<string, Result> | null = null;
-  const present = (id: string): Result | undefined => {
-    const result = whole ? undefined : results(id);
-    if (result) return result;
-    whole ??= runPlan(program);
-    return whole.get(id);
-  };
+  const steps = wanted.map((id) => program.byId.get(id) as Step);
+  const variants = variantsOf(program, [{ id: given, entry: null }], steps, results);
   return values.map((value) => {
-    const varied = new Map<string, Result>([[given, { ok: true, value, shape }]]);
-    const resultOf = (id: string): Result | undefined => varied.get(id) ?? present(id);
-    for (const each of between) varied.set(each.id, runStep(each, resultOf));
-    return wanted.map((id) => resultOf(id) as Result);
+    variants.run([value]);
+    return steps.map((_, index) => variants.result(index));
   });
-}
-
-/** The steps that follow from `from` and that some of `wanted` need, in order. */
-export function stepsBetween(program: Program, from: string, wanted: readonly string[]): Step[] {
-  const moved = new Set([from]);
-  const following: Step[] = [];
-  for (const step of program.steps) {
-    if (step.id === from || !step.inputs.some((id) => moved.has(id))) continue;
-    moved.add(step.id);
-    following.push(step);
-  }
-  const needed = new Set(wanted);
-  return following
-    .reverse()
-    .filter((step) => {
-      if (!needed.has(step.id)) return false;
-      for (const id of step.inputs) needed.add(id);
-      return true;
-    })
-    .reverse();
 }

@@ -2,6 +2,7 @@
 import type { Notebook } from "./cell.ts";
 import { cellById, insertRow, moveRow, removeColumn, removeRow } from "./notebook.ts";
 import { rewriteTrial } from "./rewrite.ts";
+import { entryTarget, readTarget } from "./target.ts";
 
 /** A row put in so that it stands at `index`, counted from 0; trials name the rows below it one further on. */
 export function insertRowInTrials(
@@ -43,11 +44,11 @@ function withKeys(notebook: Notebook, id: string, rowOf: (row: number, column: s
   if (table.kind !== "table") throw new Error(`got a ${table.kind}, expected a table`);
   const gone = "";
   const key = (target: string): string => {
-    const match = /^\s*(\w+)\s*\[\s*(\d+)\s*\]\s*\.\s*(\w+)\s*$/.exec(target);
-    if (match?.[1] !== table.name) return target;
-    const row = rowOf(Number(match[2]) - 1, match[3] ?? "");
+    const { name, entry } = readTarget(target);
+    if (name !== table.name || !entry) return target;
+    const row = rowOf(entry.row - 1, entry.column);
     if (row === null) return gone;
-    return row + 1 === Number(match[2]) ? target : `${table.name}[${row + 1}].${match[3]}`;
+    return row + 1 === entry.row ? target : entryTarget(name, row + 1, entry.column);
   };
   const trials = notebook.trials.map((trial) => {
     const next = rewriteTrial(trial, key, (formula) => formula);

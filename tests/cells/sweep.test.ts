@@ -2,7 +2,7 @@ import { describe, expect, test } from "vitest";
 import { compile } from "../../src/cells/compile.ts";
 import { editCell } from "../../src/cells/notebook.ts";
 import { runPlan } from "../../src/cells/plan.ts";
-import { stepsBetween, sweep } from "../../src/cells/sweep.ts";
+import { sweep } from "../../src/cells/sweep.ts";
 import type { Result } from "../../src/cells/value.ts";
 import { countedFunctions } from "./counted-functions.ts";
 import { cellsOf } from "./notebook-text.ts";
@@ -66,11 +66,4 @@ describe("a sweep of a given", () => {
   test("of a cell without a value is misuse", () => {
     expect(() => sweep(program, () => undefined, "nope", [1], [])).toThrow("expected a given with a value");
   });
-});
-
-test("the steps between two cells are those that lead from one to the other, in order", () => {
-  const between = (from: string, to: string) => stepsBetween(program, idOf(from), [idOf(to)]).map(({ name }) => name);
-  expect(between("tip", "eda")).toEqual(["panels", "main", "eda"]);
-  expect(between("tip", "aside")).toEqual([]);
-  expect(between("chord", "aside")).toEqual(["aside"]);
 });
