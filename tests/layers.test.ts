@@ -32,6 +32,12 @@ const keptPackages: readonly { packages: RegExp; what: string; only: RegExp; who
     only: /^views\//,
     who: "views",
   },
+  {
+    packages: /^ml-matrix$/,
+    what: "the package of matrices",
+    only: /^library\/numerics\/small-matrix\.ts$/,
+    who: "library/numerics/small-matrix.ts",
+  },
   { packages: /^node:/, what: "Node itself", only: /^(tools\/.*|evaluate\.ts)$/, who: "tools and evaluate.ts" },
   {
     packages: /^(vite|vitest|playwright-core)(\/.*)?$/,

@@ -69,6 +69,10 @@ import { tailplane } from "./shape/tailplane.ts";
 import { wing } from "./shape/wing.ts";
 import { type FunctionTable, functionTable } from "./spec.ts";
 import { finVolume } from "./stability/fin-volume.ts";
+import { lateralModes } from "./stability/lateral-modes.ts";
+import { lateralRoots } from "./stability/lateral-roots.ts";
+import { longitudinalModes } from "./stability/longitudinal-modes.ts";
+import { longitudinalRoots } from "./stability/longitudinal-roots.ts";
 import { neutralPoint } from "./stability/neutral-point.ts";
 import { spiralParameter } from "./stability/spiral-parameter.ts";
 import { staticMargin } from "./stability/static-margin.ts";
@@ -85,6 +89,8 @@ export type { Panels } from "./shape/panel-columns.ts";
 export type { Tailplane } from "./shape/tailplane-record.ts";
 export type { Wing } from "./shape/wing-record.ts";
 export type * from "./spec.ts";
+export type { Mode } from "./stability/mode.ts";
+export type { LateralModes, LongitudinalModes } from "./stability/mode-records.ts";
 export type { NeutralPoint } from "./stability/neutral-point-record.ts";
 export { isUnitFault, nearest, parseUnit, unitOf, units } from "./units.ts";
 
@@ -122,6 +128,10 @@ export const functions: FunctionTable = functionTable([
   spiralParameter,
   neutralPoint,
   staticMargin,
+  longitudinalModes,
+  lateralModes,
+  longitudinalRoots,
+  lateralRoots,
   finiteLiftSlope,
   liftSlope,
   inducedDrag,
