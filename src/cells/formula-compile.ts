@@ -98,8 +98,8 @@ export function compileTree(tree: TypedTree, compilation: Compilation): Run {
 /** True where two numbers are the same to 12 significant figures. */
 export function equalNumbers(a: number, b: number): boolean {
   if (a === b) return true;
-  const near = Math.abs(a - b) <= 1e-13 * Math.max(Math.abs(a), Math.abs(b));
-  return near || a.toPrecision(12) === b.toPrecision(12);
+  const apart = Math.abs(a - b) / Math.max(Math.abs(a), Math.abs(b));
+  return apart <= 1e-13 || (apart < 1e-11 && a.toPrecision(12) === b.toPrecision(12));
 }
 
 /** One operation on SI numbers, without the check that its result is finite. */
@@ -149,22 +149,21 @@ function listArithmetic(sign: ArithmeticSign, left: Run, right: Run, at: Range):
 }
 
 function comparison(sign: ComparisonSign, left: Run, right: Run): Run {
-  const same = (a: Value, b: Value): boolean => (typeof a === "number" ? equalNumbers(a, b as number) : a === b);
-  switch (sign) {
-    case "<":
-      return (inputs, parameters) => left(inputs, parameters) < right(inputs, parameters);
-    case "<=":
-      return (inputs, parameters) => left(inputs, parameters) <= right(inputs, parameters);
-    case ">":
-      return (inputs, parameters) => left(inputs, parameters) > right(inputs, parameters);
-    case ">=":
-      return (inputs, parameters) => left(inputs, parameters) >= right(inputs, parameters);
-    case "=":
-      return (inputs, parameters) => same(left(inputs, parameters), right(inputs, parameters));
-    case "!=":
-      return (inputs, parameters) => !same(left(inputs, parameters), right(inputs, parameters));
-  }
+  const holds = comparisons[sign];
+  return (inputs, parameters) => holds(left(inputs, parameters), right(inputs, parameters));
 }
+
+const same = (a: Value, b: Value): boolean => (typeof a === "number" ? equalNumbers(a, b as number) : a === b);
+
+/** Of two numbers exactly one of less, equal and more holds. */
+const comparisons: Readonly<Record<ComparisonSign, (a: Value, b: Value) => boolean>> = {
+  "<": (a, b) => a < b && !same(a, b),
+  "<=": (a, b) => a <= b || same(a, b),
+  ">": (a, b) => a > b && !same(a, b),
+  ">=": (a, b) => a >= b || same(a, b),
+  "=": same,
+  "!=": (a, b) => !same(a, b),
+};
 
 /** A field that records of its kind may lack: without it, an error that says so. */
 function optionalField(of: Run, field: string, record: string, at: Range): Run {

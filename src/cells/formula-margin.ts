@@ -1,6 +1,6 @@
 /** By how much a check holds: how far the smaller side is from the limit, the worst part of an `and`. */
 import { FormulaError } from "./errors.ts";
-import { type Compilation, compileTree } from "./formula-compile.ts";
+import { type Compilation, compileTree, equalNumbers } from "./formula-compile.ts";
 import type { TypedTree } from "./typed-tree.ts";
 import type { Inputs, Margin } from "./value.ts";
 
@@ -47,8 +47,8 @@ function comparisonMargin(tree: TypedTree & { type: "comparison" }, compilation:
   const told = unitOfGap(left, right);
   return (inputs) => {
     try {
-      const most = limit(inputs, []) as number;
-      const gap = most - (smaller(inputs, []) as number);
+      const [least, most] = [smaller(inputs, []) as number, limit(inputs, []) as number];
+      const gap = equalNumbers(least, most) ? 0 : most - least;
       return { share: most === 0 ? null : gap / Math.abs(most), gap, unit: told };
     } catch (error) {
       if (error instanceof FormulaError) return null;

@@ -115,3 +115,18 @@ describe("agreement", () => {
 
 const literal = (unit: string): string =>
   unit.startsWith("1") ? `1 / (1${unit.slice(1).replace("/", " ") || ""})` : `1 ${unit}`;
+
+describe("comparison", () => {
+  test("of two numbers exactly one of less, equal and more holds, also where they differ by rounding alone", () => {
+    const nudged = fc.tuple(fc.double({ min: 1e-9, max: 1e9, noNaN: true }), fc.integer({ min: -4, max: 4 }));
+    const property = fc.property(nudged, ([a, ulps]) => {
+      const b = a * (1 + ulps * Number.EPSILON);
+      const words = ["<", "=", ">"].map((sign) => resultOf(`${a} ${sign} ${b}`)).map((each) => each.ok && each.value);
+      expect(words, `${a} ${b}`).toEqual([false, true, false]);
+    });
+    fc.assert(property, { seed: 11, numRuns: 100 });
+    for (const formula of ["0.1 + 0.2 <= 0.3", "0.3 >= 0.1 + 0.2", "not (0.1 + 0.2 > 0.3)", "1 < 1.0000000001"]) {
+      expect(resultOf(formula), formula).toMatchObject({ ok: true, value: true });
+    }
+  });
+});
