@@ -33,6 +33,8 @@ export type { Column, Kind, Trial };
 export interface Notebook {
   readonly title: string;
   readonly cells: readonly Cell[];
+  /** Ids of the drawings and charts on the board, in its order. Absent where these are all, as they stand on the page. */
+  readonly board?: readonly string[];
   readonly trials: readonly Trial[];
   /** What the tests hold it to: name → "9.21 deg ± 0.01 deg". Absent in most notebooks. */
   readonly expect?: Readonly<Record<string, string>>;

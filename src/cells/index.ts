@@ -1,4 +1,5 @@
 /** What the cells offer to the views and to the two programs. */
+export { type FigureCell, figuresOnBoard, isFigure, moveFigure, pinFigure, unpinFigure } from "./board.ts";
 export type * from "./cell.ts";
 export { isNamed } from "./cell.ts";
 export { compile } from "./compile.ts";

@@ -130,6 +130,9 @@ export const messages = {
   tooLong: (most: number) => `This text is too long: it has at most ${most} characters.`,
   idTwice: (id: string, first: string) =>
     `The id “${excerpt(id)}” is already that of ${first}. Give one of the two another.`,
+  notOnBoard: (id: string) =>
+    `“${excerpt(id)}” is the id of no drawing or chart of this notebook, and nothing else stands on the board.`,
+  boardTwice: (id: string) => `“${excerpt(id)}” is on the board already. Take it out here.`,
   rowLength: (entries: number, columns: readonly string[]) =>
     `This row has ${entries} ${entries === 1 ? "entry" : "entries"}, but the table has ${columns.length} ` +
     `${columns.length === 1 ? "column" : "columns"} (${excerpt(columns.join(", "), 80)}). ` +

@@ -20,6 +20,18 @@ export function assertNotebook(body: unknown): asserts body is NotebookBody {
     if (first !== undefined) throwFirst({ path: ["id"], message: messages.idTwice(id, first) }, ["cells", index], null);
     places.set(id, placeOf(["cells", index]));
   });
+  const { board = [] } = body as NotebookBody;
+  const kindOf = new Map((cells as readonly Cell[]).map(({ id, kind }) => [id, kind]));
+  board.forEach((id, index) => {
+    const kind = kindOf.get(id);
+    const message =
+      kind !== "drawing" && kind !== "chart"
+        ? messages.notOnBoard(id)
+        : board.indexOf(id) < index
+          ? messages.boardTwice(id)
+          : null;
+    if (message !== null) throwFirst({ path: [], message }, ["board", index], null);
+  });
 }
 
 /** A notebook as a file has it: without its format and version, and it may leave out its trials. */

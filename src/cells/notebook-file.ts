@@ -33,12 +33,13 @@ export function readNotebook(text: string, steps: readonly Migration[] = migrati
  */
 export function writeNotebook(notebook: Notebook): string {
   assertNotebook(notebook);
-  const { title, cells, trials, expect } = notebook;
+  const { title, cells, board, trials, expect } = notebook;
   const text = `${layOut({
     format: fileFormat,
     version: versionAfter(migrations),
     title,
     cells: cells.map((cell) => inOrder(cell, cellSchemas[cell.kind])),
+    ...(board && { board }),
     trials: inOrder(trials, bodySchema.properties.trials),
     ...(expect && { expect }),
   })}\n`;

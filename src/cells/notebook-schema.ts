@@ -115,10 +115,14 @@ const trialSchema = closed(
 
 const head = { format: { const: fileFormat }, version: { const: 1 } } as const;
 const trials = listOf(trialSchema, { description: "named sets of changed givens, held against the baseline" });
+const board = listOf(id, {
+  description:
+    "ids of the drawings and charts on the board, in its order; left out, all of them, in the order of the page",
+});
 const expectation = texts('what the tests hold it to, such as "9.21 deg ± 0.01 deg"');
 
 /** The file without its format, its version and what is within its cells. */
-export const bodySchema = closed({ title: text(), cells: { type: "array" } }, { trials, expect: expectation });
+export const bodySchema = closed({ title: text(), cells: { type: "array" } }, { board, trials, expect: expectation });
 
 /** The whole file: shipped as notebook.schema.json. */
 export const notebookSchema = {
@@ -126,7 +130,7 @@ export const notebookSchema = {
   title: "Spanwise notebook, version 1",
   ...closed(
     { ...head, title: text(), cells: listOf({ oneOf: Object.values(cellSchemas) }) },
-    { trials, expect: expectation },
+    { board, trials, expect: expectation },
   ),
 };
 

@@ -3,6 +3,7 @@
  * where nothing changes. Positions count from 0. Misuse throws, and so does content that no file could hold: what an edit
  * gave can always be saved. Formulas, names and trials are not looked at: their faults belong to the cells.
  */
+import { withCells } from "./board.ts";
 import type { Cell, Column, Notebook, TableCell } from "./cell.ts";
 import { placeOf } from "./notebook-errors.ts";
 import { cellFault } from "./notebook-faults.ts";
@@ -47,12 +48,14 @@ export function editCell(notebook: Notebook, id: string, patch: CellPatch): Note
 export function insertCell(notebook: Notebook, index: number, cell: Cell): Notebook {
   if (notebook.cells.some(({ id }) => id === cell.id))
     throw new Error(`got the id "${cell.id}" twice, expected a new one`);
-  return { ...notebook, cells: inserted(notebook.cells, index, checked(cell)) };
+  const cells = inserted(notebook.cells, index, checked(cell));
+  return withCells(notebook, cells, cell);
 }
 
 export function removeCell(notebook: Notebook, id: string): Notebook {
   const cell = cellById(notebook, id);
-  return { ...notebook, cells: notebook.cells.filter((each) => each !== cell) };
+  const cells = notebook.cells.filter((each) => each !== cell);
+  return withCells(notebook, cells);
 }
 
 /** The cell taken out and put in again so that it stands at `index` of the result. */

@@ -2,6 +2,7 @@ import { html, LitElement, nothing, type PropertyValues, type TemplateResult } f
 import { NotebookError, readNotebook, Session, writeNotebook } from "../cells/index.ts";
 import type { FunctionTable } from "../library/index.ts";
 import { Baseline } from "./baseline.ts";
+import type { Board } from "./board.ts";
 import type { Desk } from "./desk.ts";
 import { isEntry } from "./entering.ts";
 import { chooseFile, fileNameOf, type OpenedFile, readFile, saveFile } from "./files.ts";
@@ -66,8 +67,9 @@ export class App extends LitElement {
     this.addEventListener("find-cell", () => this.find());
     this.addEventListener("undo-step", () => this.step("undo"));
     this.addEventListener("redo-step", () => this.step("redo"));
-    this.addEventListener("show-sheet", ((event: CustomEvent<string>) =>
-      this.showSheet(event.detail)) as EventListener);
+    this.addEventListener("show-sheet", ((event: CustomEvent<string>) => {
+      this.showSheet(event.detail);
+    }) as EventListener);
     window.addEventListener("keydown", this.key);
     window.addEventListener("beforeunload", (event) => {
       if (this.file.changed) event.preventDefault();
@@ -240,7 +242,9 @@ export class App extends LitElement {
     this.querySelector<HTMLElement>("spanwise-bar button")?.focus();
   }
 
-  private showSheet(cell: string): void {
+  private async showSheet(cell: string): Promise<void> {
+    // It may just have been pinned.
+    await this.querySelector<Board>("spanwise-board")?.updateComplete;
     const sheet = document.getElementById(sheetElementId(cell));
     sheet?.scrollIntoView({ block: "nearest", inline: "center" });
     sheet?.focus({ preventScroll: true });

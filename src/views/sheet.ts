@@ -1,11 +1,14 @@
 import { html, LitElement, nothing, type PropertyValues, type TemplateResult } from "lit";
 import type { ChartCell, DrawingCell } from "../cells/index.ts";
+import { moveTo, sheetItems } from "./board-actions.ts";
 import { errorLine } from "./cell-view.ts";
 import type { Desk } from "./desk.ts";
 import { canvasMeasure, estimateWidth, type Measure } from "./drawings/text-size.ts";
 import type { Figure, FigureContext } from "./figure.ts";
 import { figureTitle, showsOf } from "./figure-words.ts";
 import { makeFigure } from "./figures.ts";
+import { openMenu } from "./menu.ts";
+import { dragSheet } from "./sheet-drag.ts";
 import { words } from "./words.ts";
 
 /** Width of a figure on paper, in px: what fits between the margins at a size that can be read. */
@@ -80,11 +83,23 @@ export class Sheet extends LitElement {
     const result = this.desk.session.result(cell.id);
     const error = result && !result.ok ? result.error : null;
     return html`<div class="sheet${this.problem !== null || error ? " halted" : ""}">
-      <header><h2>${figureTitle(cell)}</h2> <p>${showsOf(cell)}</p></header>
+      <header @pointerdown=${this.press}><h2>${figureTitle(cell)}</h2> <p>${showsOf(cell)}</p>
+        <button type="button" class="more" aria-haspopup="menu" aria-label=${words.more(words.sheetOf(figureTitle(cell)))}
+          @click=${this.openMenu}><span aria-hidden="true">⋯</span></button></header>
       <div class="problem">${error ? errorLine(error) : this.problem === null ? nothing : html`<p>${this.problem}</p>`}</div>
       <div class="figure-place"></div>
     </div>`;
   }
+
+  private readonly openMenu = (event: Event): void => {
+    const anchor = event.currentTarget as HTMLElement;
+    openMenu(anchor, words.more(words.sheetOf(figureTitle(this.cell))), sheetItems(this.desk, anchor, this.cell));
+  };
+
+  private readonly press = (event: PointerEvent): void => {
+    if (event.target instanceof Element && event.target.closest("button")) return;
+    dragSheet(event, this, (index) => moveTo(this.desk, this.cell, index));
+  };
 
   private get place(): HTMLElement {
     return this.querySelector(".figure-place") as HTMLElement;

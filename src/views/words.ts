@@ -115,6 +115,17 @@ export const words = {
   removeRow: (row: number) => `remove row ${row}`,
 
   // The board
+  nothingPinned: "No drawing or chart is pinned here. Put one on the board from its line on the page.",
+  sheetOf: (title: string) => `${title} on the board`,
+  showCell: "Show its line on the page",
+  moveEarlier: "Move before",
+  moveLater: "Move after",
+  pin: "Put on the board",
+  unpin: "Take off the board",
+  pinned: (title: string) => `${title} is on the board.`,
+  unpinned: (title: string) => `${title} is off the board; its line on the page puts it back.`,
+  pinAgain: "Put it back",
+  putOnBoard: "put on the board",
   emptyBoard: "Drawings and charts of this notebook stand here.",
   frontView: "Front view",
   planView: "Plan view",
@@ -169,6 +180,7 @@ export const words = {
   redoKey: "Ctrl Shift Z",
   steps: {
     title: "change the title",
+    board: "change the board",
     trials: "change the trials",
     insert: (title: string) => `insert ${title}`,
     delete: (title: string) => `delete ${title}`,

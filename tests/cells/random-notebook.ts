@@ -1,4 +1,5 @@
 import fc from "fast-check";
+import { isFigure } from "../../src/cells/board.ts";
 import type { Cell, Notebook } from "../../src/cells/cell.ts";
 import { bodySchema, cellSchemas, kinds, type Schema } from "../../src/cells/notebook-schema.ts";
 
@@ -26,10 +27,20 @@ export const randomNotebook: fc.Arbitrary<Notebook> = fc
       }),
       trials: anyOf(bodySchema.properties.trials),
       expect: anyOf(bodySchema.properties.expect),
+      board: fc.array(fc.nat(20), { maxLength: 3 }),
     },
     { requiredKeys: ["title", "cells", "trials"] },
   )
-  .map((notebook) => ({ ...notebook, cells: notebook.cells.map(withFullRows) }) as Notebook);
+  .map(({ board, ...notebook }) => {
+    const whole = { ...notebook, cells: notebook.cells.map(withFullRows) } as Notebook;
+    return board ? { ...whole, board: someFigures(whole, board) } : whole;
+  });
+
+/** Some of its drawings and charts, each once. */
+function someFigures({ cells }: Notebook, picks: readonly number[]): readonly string[] {
+  const ids = cells.filter(isFigure).map(({ id }) => id);
+  return [...new Set(picks.flatMap((pick) => ids[pick % Math.max(1, ids.length)] ?? []))];
+}
 
 interface Limits extends Schema {
   readonly minLength?: number;
