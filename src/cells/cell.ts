@@ -1,4 +1,4 @@
-import type { CellOf, Column, Kind, Trial } from "./notebook-schema.ts";
+import type { CellOf, Column, Kind, StudyInput, Trial } from "./notebook-schema.ts";
 
 export type NoteCell = CellOf<"note">;
 export type GivenCell = CellOf<"given">;
@@ -9,6 +9,7 @@ export type DecisionCell = CellOf<"decision">;
 export type QuestionCell = CellOf<"question">;
 export type DrawingCell = CellOf<"drawing">;
 export type ChartCell = CellOf<"chart">;
+export type StudyCell = CellOf<"study">;
 
 /** One entry of a notebook, of one of the kinds. */
 export type Cell =
@@ -20,14 +21,15 @@ export type Cell =
   | DecisionCell
   | QuestionCell
   | DrawingCell
-  | ChartCell;
+  | ChartCell
+  | StudyCell;
 
-/** A cell that formulas can call by name. */
-export type NamedCell = GivenCell | DerivedCell | TableCell | CheckCell;
+/** A cell with a name of its own; formulas can call each but a study. */
+export type NamedCell = GivenCell | DerivedCell | TableCell | CheckCell | StudyCell;
 
 export const isNamed = (cell: Cell): cell is NamedCell => "name" in cell;
 
-export type { Column, Kind, Trial };
+export type { Column, Kind, StudyInput, Trial };
 
 /** One document: an immutable value. Edits make a new one that shares every cell they leave alone. */
 export interface Notebook {

@@ -2,6 +2,7 @@
 import type { FunctionTable } from "../library/spec.ts";
 import type { DerivedCell, GivenCell } from "./cell.ts";
 import { compileChart, compileParts } from "./compile-parts.ts";
+import { compileStudy } from "./compile-study.ts";
 import { compileTable } from "./compile-table.ts";
 import { checkWithUnit } from "./declared-unit.ts";
 import { FormulaError } from "./errors.ts";
@@ -10,10 +11,11 @@ import { type Compilation, compilationOf, compileTree } from "./formula-compile.
 import { compileMargin, fitting } from "./formula-margin.ts";
 import { nodes, type Tree } from "./formula-tree.ts";
 import { functionCell } from "./function-cell.ts";
-import { rangeOf, refuseNames } from "./given.ts";
+import { rangeOf, readPlusMinus } from "./given.ts";
 import { messages } from "./messages.ts";
 import type { Part, Reading } from "./reading.ts";
 import { booleanShape, describe } from "./shapes.ts";
+import { refuseNames } from "./standalone-number.ts";
 import type { Face, Step } from "./step.ts";
 import { type Computation, cellError, type Mentions, runnerOf } from "./step-run.ts";
 import type { Named, Scope, TypedTree } from "./typed-tree.ts";
@@ -82,6 +84,8 @@ function stepOf(reading: Reading, around: Surroundings, needed: readonly Step[])
     }
     case "chart":
       return { ...frame, ...compileChart(cell, parts, scope, compilation, around.byName) };
+    case "study":
+      return { ...frame, run: runner(compileStudy(cell, parts, scope, around.byName)) };
     case "question":
     case "note":
       return { ...frame, ...compileParts(parts, cell.id, scope, compilation) };
@@ -110,8 +114,11 @@ function valueStep(
   if (cell.fraction !== undefined && (shape.kind !== "number" || shape.unit !== "in")) {
     throw new FormulaError("unknown_unit", messages.fractionUnit, tree.at);
   }
-  const range = cell.kind === "given" ? rangeOf(cell, tree, functions) : null;
-  return { ...plainStep(tree, compilation, runner), range };
+  const step = plainStep(tree, compilation, runner);
+  if (cell.kind !== "given") return step;
+  const unit = cell.unit ?? (shape.kind === "number" ? shape.unit : "1");
+  const plusMinus = cell.plus_minus ? readPlusMinus(cell.plus_minus, tree.shape, unit, functions, false) : null;
+  return { ...step, range: rangeOf(cell, tree, functions), plusMinus };
 }
 
 function checkStep(tree: TypedTree, compilation: Compilation, runner: Runner): Partial<Step> {
@@ -141,6 +148,7 @@ function namedOf(step: Step | undefined): Named | undefined {
   if (!step) return undefined;
   if (step.error) return { waitsFor: step.error.root };
   if (step.definition) return { definition: step.definition };
+  if (step.cell.kind === "study") return { isStudy: true };
   return step.shape ? { shape: step.shape } : undefined;
 }
 
@@ -182,6 +190,7 @@ const blank = (reading: Reading): Step => ({
   needs: [],
   definition: null,
   range: null,
+  plusMinus: null,
   run: () => {
     throw new Error("got a run of a blank step, expected a compiled one");
   },

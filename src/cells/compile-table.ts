@@ -8,11 +8,11 @@ import { check } from "./formula-check.ts";
 import { type Compilation, compileTree } from "./formula-compile.ts";
 import { limits } from "./formula-parse.ts";
 import { remedyFor } from "./formula-remedy.ts";
-import { nodes, type Tree } from "./formula-tree.ts";
 import { messages } from "./messages.ts";
 import { isName } from "./names.ts";
 import type { Part } from "./reading.ts";
 import { describe, listShape, numberShape, tableShape, textShape } from "./shapes.ts";
+import { isPlain } from "./standalone-number.ts";
 import type { Scope } from "./typed-tree.ts";
 import type { Inputs, RecordValue, Value } from "./value.ts";
 
@@ -84,14 +84,6 @@ function compileEntry(
   }
   const { factor, offset } = plain ? unit : { factor: 1, offset: 0 };
   return (inputs) => inPlace(row, column, () => (run(inputs, []) as number) * factor + offset);
-}
-
-/** An entry without name, unit or call takes its column's unit. */
-function isPlain(tree: Tree): boolean {
-  for (const node of nodes(tree)) {
-    if (node.type === "name" || node.type === "call" || (node.type === "number" && node.unit !== null)) return false;
-  }
-  return true;
 }
 
 function inColumn<T>(column: string, run: () => T): T {

@@ -6,7 +6,7 @@ import type { TypedTree } from "./typed-tree.ts";
 /**
  * The cells that show nothing of their value while `hidden` cells are asked about, each with the hidden cell that it would
  * give away, by id: the hidden cells themselves; cells whose formula only hands such a value on, whole or in part; checks
- * that compare it; charts that draw it; drawings of it, or of the very thing that it is a part of.
+ * that compare it; charts that draw it and studies of it; drawings of it, or of the very thing that it is a part of.
  */
 export function concealedCells(program: Program, hidden: ReadonlySet<string>): ReadonlyMap<string, string> {
   const concealed = new Map<string, string>();
@@ -55,6 +55,7 @@ function givenAway(
   switch (cell.kind) {
     case "check":
     case "chart":
+    case "study":
       return first(inputs);
     case "derived":
     case "drawing": {

@@ -107,6 +107,7 @@ function checkName(name: string, at: Range, scope: Scope): TypedTree {
   if (named && "waitsFor" in named) {
     throw new FormulaError("waits", messages.waits(named.waitsFor), at, named.waitsFor);
   }
+  if (named && "isStudy" in named) throw new FormulaError("wrong_shape", messages.studyWithoutValue(name), at);
   if (named) {
     throw new FormulaError("wrong_shape", messages.functionWithoutCall(name, named.definition.parameters), at);
   }

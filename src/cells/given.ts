@@ -1,36 +1,13 @@
-/** What is particular to a given: it names no cell, and it may have a range to be dragged over. */
+/** What is particular to a given: it names no cell, may have a range to be dragged over, and may be off by so much. */
+import { isDimensionless } from "../library/quantity.ts";
 import type { FunctionTable } from "../library/spec.ts";
-import { units } from "../library/units.ts";
 import type { GivenCell } from "./cell.ts";
-import { checkWithUnit } from "./declared-unit.ts";
 import { FormulaError } from "./errors.ts";
-import { check } from "./formula-check.ts";
-import { compilationOf, compileTree } from "./formula-compile.ts";
-import { parseFormula } from "./formula-parse.ts";
-import { nodes, type Tree } from "./formula-tree.ts";
 import { messages } from "./messages.ts";
-import { constants } from "./names.ts";
-import type { Step } from "./step.ts";
+import { type Meaning, standaloneNumber } from "./standalone-number.ts";
+import type { PlusMinus, Step } from "./step.ts";
 import { told } from "./told.ts";
-import type { Scope, TypedTree } from "./typed-tree.ts";
-
-/** Refuses a given's formula that uses a cell. */
-export function refuseNames(tree: Tree, functions: FunctionTable): void {
-  for (const node of nodes(tree)) {
-    const foreign =
-      (node.type === "name" && !constants.has(node.name)) || (node.type === "call" && !functions.has(node.name));
-    if (foreign && units.has(node.name)) throw new FormulaError("unknown_name", messages.unitAlone(node.name), node.at);
-    if (foreign) throw new FormulaError("unknown_name", messages.namesInGiven(node.name), node.at);
-  }
-}
-
-/** The scope of a formula that stands on its own. */
-export const standalone = (functions: FunctionTable): Scope => ({
-  functions,
-  lookup: () => undefined,
-  names: () => [],
-  calls: { count: 0 },
-});
+import type { TypedTree } from "./typed-tree.ts";
 
 /**
  * The range of a given in SI, or null where it has none. Its formulas stand on their own, as the given's does, and are
@@ -40,21 +17,56 @@ export function rangeOf(cell: GivenCell, value: TypedTree, functions: FunctionTa
   if (!cell.range) return null;
   if (value.shape.kind !== "number") throw new FormulaError("bad_entry", messages.rangeWithoutNumber, [0, 0]);
   const { unit } = value.shape;
-  const [from, to, step] = cell.range.map((text, index) => limit(text, index, cell.unit ?? unit, functions));
+  return readRange(cell.range, cell.unit ?? unit, unit, functions, false);
+}
+
+/**
+ * A range in SI, written in formulas that stand on their own; `shown` is the unit in which a fault is told. Throws a
+ * FormulaError bad_entry.
+ */
+export function readRange(
+  range: readonly string[],
+  unit: string,
+  shown: string,
+  functions: FunctionTable,
+  takesUnit: boolean,
+): NonNullable<Step["range"]> {
+  // A step is a difference: 1 K, not the point 1 °C of the scale.
+  const [from, to, step] = range.map((text, index) =>
+    limit(text, index, { unit, isPoint: index < 2, takesUnit }, functions),
+  );
   if (from === undefined || to === undefined) throw new Error("got a range with one end, expected two");
-  if (from >= to) throw new FormulaError("bad_entry", messages.rangeOrder(told(from, unit), told(to, unit)), [0, 0]);
+  if (from >= to) throw new FormulaError("bad_entry", messages.rangeOrder(told(from, shown), told(to, shown)), [0, 0]);
   if (step !== undefined && step <= 0) throw new FormulaError("bad_entry", messages.rangeStep, [0, 0]);
   return { from, to, step: step ?? null };
 }
 
-function limit(text: string, index: number, unit: string, functions: FunctionTable): number {
+/**
+ * By how much a value may be off either way: a difference of its dimension, or a share of it where it has a dimension and
+ * the text is a percentage. Throws a FormulaError bad_entry.
+ */
+export function readPlusMinus(
+  text: string,
+  value: TypedTree["shape"],
+  unit: string,
+  functions: FunctionTable,
+  takesUnit: boolean,
+): PlusMinus {
+  if (value.kind !== "number") throw new FormulaError("bad_entry", messages.plusMinusWithoutNumber, [0, 0]);
+  const isShare = !isDimensionless(value.dimension) && /%\s*$/.test(text);
   try {
-    const tree = parseFormula(text);
-    refuseNames(tree, functions);
-    // A step is a difference: 1 K, not the point 1 °C of the scale.
-    const typed = checkWithUnit(check(tree, text, standalone(functions), index < 2), unit, text);
-    if (typed.shape.kind !== "number") throw new FormulaError("wrong_shape", messages.rangeNumber, typed.at);
-    return compileTree(typed, compilationOf([]))([], []) as number;
+    const size = standaloneNumber(text, { unit: isShare ? "%" : unit, isPoint: false, takesUnit }, functions);
+    if (size <= 0) throw new FormulaError("bad_entry", messages.plusMinusSize, [0, 0]);
+    return { size, isShare };
+  } catch (error) {
+    if (!(error instanceof FormulaError)) throw error;
+    throw new FormulaError("bad_entry", messages.inPlusMinus(error.message), [0, 0]);
+  }
+}
+
+function limit(text: string, index: number, meaning: Meaning, functions: FunctionTable): number {
+  try {
+    return standaloneNumber(text, meaning, functions);
   } catch (error) {
     if (!(error instanceof FormulaError)) throw error;
     const which = (["first value", "second value", "step"] as const)[index] ?? "step";

@@ -186,12 +186,18 @@ export const messages = {
   rangeOrder: (from: string, to: string) =>
     `The range runs from ${from} to ${to}, so it is empty. Let the second be larger.`,
   rangeWithoutNumber: "Only a given that is a single number has a range. Take the range away.",
-  rangeNumber: "The ends of a range are single numbers.",
+  singleNumber: "A single number stands here.",
   rangeStep: "The range's step must be more than zero.",
+  plusMinusWithoutNumber: "Only a single number is off by ±. Take the ± away.",
+  plusMinusSize: "It must be more than zero.",
+  inPlusMinus: (message: string) => `The ±: ${message}`,
   notAPath: (text: string) =>
     `“${text}” is not a name. Between braces stands a name with fields or elements, such as {main_wing.span}.`,
   sweepNeedsGiven: (name: string) => `${name} is not a given. A chart sweeps a given that has a range.`,
   sweepNeedsRange: (name: string) => `The given ${name} has no range to sweep over. Give it one, from and to.`,
+  studyNumber: (name: string, got: string) => `A study tells numbers; ${name} is ${got}.`,
+  studyNeedsCheck: (name: string) => `${name} is not a check. Here stand names of checks.`,
+  studyWithoutValue: (name: string) => `${name} is a study and has no value. Name what it studies.`,
   chartNumber: (name: string, got: string) => `A chart draws numbers; ${name} is ${got}.`,
 } as const;
 

@@ -55,6 +55,12 @@ export function newCell(notebook: Notebook, kind: Kind, index: number, program: 
       const y = near((step) => isResult(step) && step.name !== sweep)?.name ?? "";
       return { id, kind, view: "trade_off", sweep, x: sweep, y: [y] };
     }
+    case "study": {
+      const input = near((step) => step.range !== null)?.name;
+      const result = near((step) => isResult(step) && step.name !== input)?.name;
+      const inputs = input ? [{ input }] : [];
+      return { id, kind, name: name("new_study"), study: "sweep", inputs, results: result ? [result] : [] };
+    }
   }
 }
 

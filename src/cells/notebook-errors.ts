@@ -50,6 +50,8 @@ const wanted: Readonly<Record<string, string>> = {
   boolean: "true or false",
   array: "a list in square brackets",
   object: "an object in braces",
+  integer: "a whole number without quotes",
+  number: "a number without quotes",
 };
 const blank: Readonly<Record<string, string>> = {
   string: '"…"',
@@ -126,6 +128,7 @@ export const messages = {
     `This is ${quoted(found)}, but one of ${allowed.join(", ")} is needed here.`,
   tooFew: (least: number) => `This list is too short: it has at least ${least} ${least === 1 ? "entry" : "entries"}.`,
   tooMany: (most: number) => `This list is too long: it has at most ${most} entries.`,
+  outOfLimits: (least: number, most: number) => `This number must be from ${count(least)} to ${count(most)}.`,
   tooShort: "This text is empty. Write something here.",
   tooLong: (most: number) => `This text is too long: it has at most ${most} characters.`,
   idTwice: (id: string, first: string) =>

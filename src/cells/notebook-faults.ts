@@ -105,6 +105,9 @@ function translate(schema: Schema, value: unknown, { keyword, instancePath, sche
       return tell(messages.tooFew(limit ?? 0));
     case "maxItems":
       return tell(messages.tooMany(limit ?? 0));
+    case "minimum":
+    case "maximum":
+      return tell(messages.outOfLimits(rule?.minimum ?? 0, rule?.maximum ?? 0));
     case "minLength":
       return tell(messages.tooShort);
     case "maxLength":

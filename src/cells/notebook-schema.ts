@@ -35,6 +35,11 @@ const fraction = {
   description: "shows inches as shop fractions, down to one part in this many",
 } as const;
 
+const whole = (minimum: number, maximum: number, description: string) =>
+  ({ type: "integer", minimum, maximum, description }) as const;
+const range = listOf(text(), { minItems: 2, maxItems: 3, description: "from, to, optional step" });
+const plusMinus = text("how far it may be off either way, such as 0.5 deg, or 5% of it");
+
 const columnSchema = closed(
   { name: { type: "string", minLength: 1, description: "the field under which formulas find it" } },
   {
@@ -43,17 +48,30 @@ const columnSchema = closed(
   },
 );
 
+/** Limits of a study's numbers, held by the schema. */
+export const studyLimits = { points: 10_000, builds: 1_000_000, seed: 4_294_967_295 } as const;
+
+const studyInputSchema = closed(
+  { input: text("a given, or a table entry such as panels[2].break") },
+  {
+    range,
+    points: whole(2, studyLimits.points, "how many values over the range, both ends among them"),
+    plus_minus: plusMinus,
+    law: {
+      enum: ["uniform", "triangular", "normal"],
+      description: "how it is spread within ±; of a normal one ± is two standard deviations",
+    },
+    pair: text("the same input of the other half, off by the same law"),
+    correlation: { type: "number", minimum: -1, maximum: 1, description: "of the two halves: 1 together, 0 apart" },
+  },
+);
+
 /** The schema of each kind of cell. */
 export const cellSchemas = {
   note: closed({ id, kind: { const: "note" }, text: text("prose, in which {name} shows a live value") }, {}),
   given: closed(
     { id, kind: { const: "given" }, name, formula },
-    {
-      unit,
-      range: listOf(text(), { minItems: 2, maxItems: 3, description: "from, to, optional step" }),
-      fraction,
-      reason,
-    },
+    { unit, range, plus_minus: plusMinus, fraction, reason },
   ),
   derived: closed({ id, kind: { const: "derived" }, name, formula }, { unit, fraction, reason }),
   table: closed(
@@ -100,6 +118,26 @@ export const cellSchemas = {
       title,
     },
   ),
+  study: closed(
+    {
+      id,
+      kind: { const: "study" },
+      name,
+      study: { enum: ["sweep", "map", "sensitivity", "tolerance", "solve", "best"], description: "what is asked" },
+      inputs: listOf(studyInputSchema, { description: "what is set otherwise" }),
+      results: listOf(text(), { description: "formulas that are told of each variant" }),
+    },
+    {
+      goals: listOf({ enum: ["least", "most"] }, { description: "of best: what each result is to be" }),
+      target: text("of solve: what the result is to reach"),
+      checks: listOf(text(), { description: "the checks that count; all where left out" }),
+      trials: listOf(text(), { description: "of sweep: one curve more for each" }),
+      builds: whole(2, studyLimits.builds, "of tolerance: how many are built"),
+      seed: whole(0, studyLimits.seed, "of tolerance and best: with the same one the same comes out"),
+      title,
+      reason,
+    },
+  ),
 } as const;
 
 /** Every kind a cell can be, in the order of the schema. */
@@ -143,6 +181,8 @@ export interface Schema {
   readonly properties?: Readonly<Record<string, Schema>>;
   readonly items?: Schema;
   readonly additionalProperties?: false | Schema;
+  readonly minimum?: number;
+  readonly maximum?: number;
 }
 
 /** The value that a schema describes, as far as the schemas above go. */
@@ -165,9 +205,12 @@ interface Named {
   readonly string: string;
   readonly boolean: boolean;
   readonly null: null;
+  readonly number: number;
+  readonly integer: number;
 }
 
 export type Kind = keyof typeof cellSchemas;
 export type CellOf<K extends Kind> = Value<(typeof cellSchemas)[K]>;
 export type Column = Value<typeof columnSchema>;
 export type Trial = Value<typeof trialSchema>;
+export type StudyInput = Value<typeof studyInputSchema>;

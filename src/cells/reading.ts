@@ -7,6 +7,7 @@ import { nodes, type Tree } from "./formula-tree.ts";
 import { messages } from "./messages.ts";
 import { constants, isName, readSignature, reservedAs, type Signature } from "./names.ts";
 import { parsePath, placeholders } from "./path.ts";
+import { readTarget, targetsOf } from "./target.ts";
 
 /** One formula of a cell, read: its tree or its fault. */
 export interface Part {
@@ -77,6 +78,12 @@ function partsOf(cell: Cell): Part[] {
       );
     case "question":
       return [part(cell.about, parsePath)];
+    case "study":
+      return [
+        ...targetsOf(cell).map((text) => part(text, (target) => parsePath(readTarget(target).name))),
+        ...cell.results.map((text) => part(text, parseFormula)),
+        ...(cell.checks ?? []).map((text) => part(text, parsePath)),
+      ];
     case "decision":
       return [];
   }

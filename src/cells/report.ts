@@ -59,6 +59,7 @@ function cellReport(step: Step, result: Result, tell: Tell): CellReport {
   if (!result.ok) {
     return { kind, value: null, dimension: null, text: result.error.message, error: result.error, ...margin };
   }
+  if (cell.kind === "study") return { kind, value: null, dimension: null, text: cell.study, error: null };
   if (step.definition) {
     const text = `${step.name}(${step.definition.parameters.join(", ")})`;
     return { kind, value: null, dimension: null, text, error: null };

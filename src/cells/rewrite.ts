@@ -1,5 +1,5 @@
 /** Walks over every formula and path of a notebook and puts another text in its place. */
-import { type Cell, isNamed, type Notebook, type Trial } from "./cell.ts";
+import { type Cell, isNamed, type Notebook, type StudyInput, type Trial } from "./cell.ts";
 import { readSignature } from "./names.ts";
 import { segments } from "./path.ts";
 
@@ -59,6 +59,19 @@ function rewriteCell(cell: Cell, rewrite: Rewrite, shadowed: string): Cell {
         ...(y !== undefined && { y: sameItems(y, y.map(rewrite)) }),
       });
     }
+    case "study": {
+      const { inputs, results, checks } = cell;
+      const input = (each: StudyInput): StudyInput =>
+        replaced(each, {
+          input: rewrite(each.input),
+          ...(each.pair !== undefined && { pair: rewrite(each.pair) }),
+        });
+      return replaced(cell, {
+        inputs: sameItems(inputs, inputs.map(input)),
+        results: sameItems(results, results.map(rewrite)),
+        ...(checks !== undefined && { checks: sameItems(checks, checks.map(rewrite)) }),
+      });
+    }
     case "decision":
       return cell;
   }
@@ -70,8 +83,8 @@ function inProse(text: string, rewrite: Rewrite): string {
   return out;
 }
 
-/** The cell with new content, or the very same where nothing in it is new. */
-function replaced<C extends Cell>(cell: C, patch: Partial<C>): C {
+/** The cell, or a part of it, with new content, or the very same where nothing in it is new. */
+function replaced<C extends object>(cell: C, patch: Partial<C>): C {
   const same = (Object.keys(patch) as (keyof C)[]).every((key) => patch[key] === cell[key]);
   return same ? cell : { ...cell, ...patch };
 }

@@ -30,7 +30,15 @@ export interface Step {
   readonly definition: FunctionCell | null;
   /** A given's range in SI; step null where none is said. */
   readonly range: { readonly from: number; readonly to: number; readonly step: number | null } | null;
+  /** Of a given: by how much it may be off, where it says so. */
+  readonly plusMinus: PlusMinus | null;
   run(inputs: readonly Result[]): Result;
+}
+
+/** How far a value may be off either way, in SI or as a share of the value. */
+export interface PlusMinus {
+  readonly size: number;
+  readonly isShare: boolean;
 }
 
 /** As much of a step as those that need it are compiled against. */

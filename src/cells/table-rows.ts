@@ -1,5 +1,5 @@
-/** Rows and columns of a table put in, taken out and moved so that trials go on naming the same entries. */
-import type { Notebook } from "./cell.ts";
+/** Rows and columns of a table put in, taken out and moved so that trials and studies go on naming the same entries. */
+import type { Notebook, StudyCell } from "./cell.ts";
 import { cellById, insertRow, moveRow, removeColumn, removeRow } from "./notebook.ts";
 import { rewriteTrial } from "./rewrite.ts";
 import { entryTarget, readTarget } from "./target.ts";
@@ -55,5 +55,22 @@ function withKeys(notebook: Notebook, id: string, rowOf: (row: number, column: s
     if (!(gone in next.set) || gone in trial.set) return next;
     return { ...next, set: Object.fromEntries(Object.entries(next.set).filter(([target]) => target !== gone)) };
   });
-  return trials.every((trial, index) => trial === notebook.trials[index]) ? notebook : { ...notebook, trials };
+  const cells = notebook.cells.map((cell) => (cell.kind === "study" ? withTargets(cell, key, gone) : cell));
+  const same =
+    trials.every((trial, index) => trial === notebook.trials[index]) &&
+    cells.every((cell, index) => cell === notebook.cells[index]);
+  return same ? notebook : { ...notebook, cells, trials };
+}
+
+/** A study with the entries that it sets named anew; an input whose entry is gone goes too, and so does a pair. */
+function withTargets(study: StudyCell, key: (target: string) => string, gone: string): StudyCell {
+  const inputs = study.inputs.flatMap((each) => {
+    const { pair, ...own } = each;
+    const [input, other] = [key(each.input), pair === undefined ? undefined : key(pair)];
+    if (input === gone) return [];
+    if (input === each.input && other === pair) return [each];
+    return [{ ...own, input, ...(other !== undefined && other !== gone && { pair: other }) }];
+  });
+  const same = inputs.length === study.inputs.length && inputs.every((each, index) => each === study.inputs[index]);
+  return same ? study : { ...study, inputs };
 }

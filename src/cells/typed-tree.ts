@@ -56,8 +56,12 @@ export interface Scope {
   /** Calls of function cells so far, those within their bodies included. */
   readonly calls: { count: number };
 }
-/** A cell's value by its shape, a function cell, or a cell without either: it waits for the cell at the root. */
-export type Named = { readonly shape: Shape } | { readonly definition: FunctionCell } | { readonly waitsFor: string };
+/** A cell's value by its shape, a function cell, a study, or a cell without any: it waits for the cell at the root. */
+export type Named =
+  | { readonly shape: Shape }
+  | { readonly definition: FunctionCell }
+  | { readonly isStudy: true }
+  | { readonly waitsFor: string };
 
 /** A function cell that was read. */
 export interface FunctionCell {

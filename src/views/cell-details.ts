@@ -68,6 +68,8 @@ export function detailsOf(desk: Desk, cell: Cell): Detail[] {
         ...yDetails(desk, cell, set),
         optional("title", fields.title, cell.title),
       ];
+    case "study":
+      return [optional("title", fields.title, cell.title)];
     case "note":
     case "check":
     case "table":

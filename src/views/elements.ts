@@ -11,6 +11,7 @@ import { Notice } from "./notice.ts";
 import { Page } from "./page.ts";
 import { QuestionCellView } from "./question-cell.ts";
 import { Sheet } from "./sheet.ts";
+import { StudyCellView } from "./study-cell.ts";
 import { TableCellView } from "./table-cell.ts";
 
 /** The one list of our elements. */
@@ -26,6 +27,7 @@ const elements: readonly (readonly [string, CustomElementConstructor])[] = [
   ["spanwise-decision-cell", DecisionCellView],
   ["spanwise-question-cell", QuestionCellView],
   ["spanwise-figure-cell", FigureCellView],
+  ["spanwise-study-cell", StudyCellView],
   ["spanwise-formula-entry", FormulaEntry],
   ["spanwise-find", Find],
   ["spanwise-notice", Notice],

@@ -77,6 +77,13 @@ function textsOf(cell: Cell, hidden: boolean): readonly (string | undefined)[] {
       return [cell.prompt, cell.about, cell.answer ?? undefined, cell.because];
     case "drawing":
       return [cell.of, cell.view];
+    case "study":
+      return [
+        cell.title,
+        cell.study,
+        [...cell.inputs.map(({ input }) => input), ...cell.results].join(", "),
+        cell.reason,
+      ];
     case "chart":
       return [[cell.sweep, cell.x, ...(cell.y ?? [])].filter(Boolean).join(", "), cell.view];
   }

@@ -88,6 +88,8 @@ export class Page extends LitElement {
         return html`<spanwise-decision-cell .desk=${desk} .cell=${cell}></spanwise-decision-cell>`;
       case "question":
         return html`<spanwise-question-cell .desk=${desk} .cell=${cell}></spanwise-question-cell>`;
+      case "study":
+        return html`<spanwise-study-cell .desk=${desk} .cell=${cell}></spanwise-study-cell>`;
       case "drawing":
       case "chart":
         return html`<spanwise-figure-cell .desk=${desk} .cell=${cell}></spanwise-figure-cell>`;

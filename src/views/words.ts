@@ -199,6 +199,7 @@ export const words = {
     question: "Question",
     drawing: "Drawing",
     chart: "Chart",
+    study: "Study",
   },
   kindHints: {
     given: "a number you choose",
@@ -210,6 +211,7 @@ export const words = {
     question: "asks before it shows",
     drawing: "a view of a wing or glider",
     chart: "one thing against another",
+    study: "what if, many times over",
   },
   noQuestionYet: "What was to be decided?",
   noPromptYet: (about: string) => (about ? `What do you expect of ${about}?` : "What is asked?"),

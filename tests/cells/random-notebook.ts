@@ -73,13 +73,16 @@ function anyOf(schema: Limits): fc.Arbitrary<unknown> {
       .array(fc.tuple(key, anyOf(schema.additionalProperties)), { maxLength: 4 })
       .map((entries) => Object.fromEntries(entries));
   }
-  return fc.oneof(...[schema.type ?? []].flat().map((type) => simple(type, schema.minLength ?? 0)));
+  return fc.oneof(...[schema.type ?? []].flat().map((type) => simple(type, schema)));
 }
 
-function simple(type: string, minLength: number): fc.Arbitrary<unknown> {
+function simple(type: string, { minLength = 0, minimum: min = 0, maximum: max = 0 }: Limits): fc.Arbitrary<unknown> {
   if (type === "null") return fc.constant(null);
   if (type === "boolean") return fc.boolean();
   if (type === "string") return minLength === 0 ? text : fc.string({ minLength, maxLength: 12 });
+  if (type === "integer") return fc.integer({ min, max });
+  // JSON has no minus zero.
+  if (type === "number") return fc.double({ min, max, noNaN: true }).map((value) => value + 0);
   throw new Error(`got the type ${type}, expected one that the schema of notebooks has; add it here`);
 }
 
