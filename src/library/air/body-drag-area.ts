@@ -35,11 +35,18 @@ export const bodyDragArea = define({
     },
   ],
   compute: ({ length, width, height, speed, air = airAt(0) }, refuse) => {
-    const diameter = Math.sqrt((4 * width * height) / Math.PI);
-    if (length < 2 * diameter) refuse("length", "The body is shorter than twice its diameter: it is no slender body.");
+    if (length < 2 * diameterOf(width, height))
+      refuse("length", "The body is shorter than twice its diameter: it is no slender body.");
     const reynolds = (speed * length) / air.kinematic_viscosity;
     if (reynolds < 1000)
       refuse("speed", "Its Reynolds number is below 1000, where this friction law ends. Fly faster.");
-    return 2 * (width + height) * length * turbulent(reynolds) * bodyForm(length / diameter);
+    return bodyArea(length, width, height, reynolds);
   },
 });
+
+/** The same at the Reynolds number of its length. */
+export const bodyArea = (length: number, width: number, height: number, reynolds: number): number =>
+  2 * (width + height) * length * turbulent(reynolds) * bodyForm(length / diameterOf(width, height));
+
+/** Diameter of the circle of equal section. */
+const diameterOf = (width: number, height: number) => Math.sqrt((4 * width * height) / Math.PI);

@@ -45,12 +45,12 @@ const stillest = 1000;
  */
 export function stripForces(polar: Polar, straight: number, reynolds: number): StripForces {
   const re = Math.max(reynolds, stillest);
-  const slope = polar.slope(re);
   const up = straight >= 0;
   const most = Math.abs(up ? polar.maxLift(re) : polar.minLift(re));
   const round = Math.min(rounding, most / 2);
   const past = Math.abs(straight) - most;
   if (past <= -round) return { lift: straight, drag: polar.drag(straight, re), stalled: 0 };
+  const slope = polar.slope(re);
   const size =
     past < round
       ? most + past - (past + round) ** 2 / (4 * round)

@@ -5,7 +5,7 @@ import { type Glides, leftMoment, type SteadyFlight, steadyFlight } from "./stea
 /** Angles of attack of the fuselage among which a trim is looked for. */
 export const lowestAngle = -degrees(8);
 export const highestAngle = degrees(16);
-const step = degrees(0.5);
+const step = degrees(1);
 
 /** What looking for a trim came to. */
 export type TrimSearch =
@@ -21,23 +21,25 @@ export type TrimSearch =
  */
 export function findTrim(glider: Glides, tail = 0, bank = 0): TrimSearch {
   const momentAt = (angle: number) => leftMoment(glider, steadyFlight(glider, angle, bank, tail));
-  const scan = anglesBetween(lowestAngle, highestAngle).map((angle) => {
-    const flight = steadyFlight(glider, angle, bank, tail);
-    return { angle, flight, moment: leftMoment(glider, flight) };
-  });
-  const last = slowestFlight(glider, bank, tail).angle;
+  const flights = scan(glider, bank, tail);
+  const moments = flights.map((flight) => leftMoment(glider, flight));
   let tumbles = false;
-  for (const [i, here] of scan.entries()) {
-    const next = scan[i + 1];
-    if (!next || here.flight.loads.lift <= 0 || here.angle > last) continue;
-    if (here.moment < 0 && next.moment >= 0) tumbles = true;
-    if (here.moment <= 0 || next.moment > 0) continue;
-    const angle = rootWithin(momentAt, here.angle, next.angle);
-    if (angle <= last) return { found: "trim", flight: steadyFlight(glider, angle, bank, tail) };
+  for (const [i, here] of flights.entries()) {
+    const [next, moment = 0, then = 0] = [flights[i + 1], moments[i], moments[i + 1]];
+    if (!next || next.loads.lift <= 0 || isPastStall(glider, here)) continue;
+    if (moment < 0 && then >= 0) tumbles = true;
+    if (moment <= 0 || then > 0) continue;
+    const flight = steadyFlight(glider, rootWithin(momentAt, here.angle, next.angle), bank, tail);
+    if (flight.loads.lift > 0 && !isPastStall(glider, flight)) return { found: "trim", flight };
   }
   const wanted = leastSinkFlight(glider, bank, tail);
   if (tumbles) return { found: "tumbles", wanted };
   return { found: leftMoment(glider, wanted) < 0 ? "dives" : "rears up", wanted };
+}
+
+/** Whether the glider as a whole lifts no more with a larger angle of attack. */
+function isPastStall({ loads }: Glides, { angle, speed, tail, loads: here }: SteadyFlight): boolean {
+  return here.stalled > 0 && loads(angle + step / 10, speed, tail).lift <= here.lift;
 }
 
 /** The flight of least sink over all angles, whatever its moment. */
@@ -52,14 +54,26 @@ export const bestGlideFlight = (glider: Glides, bank = 0, tail = 0): SteadyFligh
 export const slowestFlight = (glider: Glides, bank = 0, tail = 0): SteadyFlight =>
   bestFlight(glider, ({ speed, loads }) => (loads.lift > 0 ? speed : Number.POSITIVE_INFINITY), bank, tail);
 
-/** The flight with the least of something: the best of a scan, then golden sections between its neighbours. */
+/** The flight with the least of something: the best of a scan, then closer between its neighbours. */
 function bestFlight(glider: Glides, of: (flight: SteadyFlight) => number, bank: number, tail: number): SteadyFlight {
+  const flights = scan(glider, bank, tail);
+  const best = flights[indexOfLeast(flights.map(of))]?.angle ?? lowestAngle;
   const at = (angle: number) => of(steadyFlight(glider, angle, bank, tail));
-  const angles = anglesBetween(lowestAngle, highestAngle);
-  const values = angles.map(at);
-  const best = angles[values.indexOf(Math.min(...values))] ?? lowestAngle;
   return steadyFlight(glider, leastWithin(at, best - step, best + step), bank, tail);
 }
+
+/** Flights over all angles, nearly steady: the speed of each is put back once only. */
+function scan(glider: Glides, bank: number, tail: number): readonly SteadyFlight[] {
+  const count = Math.round((highestAngle - lowestAngle) / step);
+  let speed: number | undefined;
+  return Array.from({ length: count + 1 }, (_, i) => {
+    const flight = steadyFlight(glider, lowestAngle + i * step, bank, tail, speed);
+    speed = flight.speed;
+    return flight;
+  });
+}
+
+const indexOfLeast = (values: readonly number[]) => values.indexOf(Math.min(...values));
 
 /** The setting of the tailplane, more nose-up by so much, with which a flight at an angle of attack balances. */
 export function tailFor(glider: Glides, angle: number, bank = 0): number {
@@ -67,7 +81,7 @@ export function tailFor(glider: Glides, angle: number, bank = 0): number {
   // The moment is nearly straight in the setting: secants find it in a few steps.
   let [before, here] = [0, degrees(1)];
   let [momentBefore, momentHere] = [moment(before), moment(here)];
-  for (let round = 0; round < 30 && Math.abs(here - before) > 1e-13; round++) {
+  for (let round = 0; round < 12 && Math.abs(here - before) > 1e-12; round++) {
     const next = here - (momentHere * (here - before)) / (momentHere - momentBefore);
     if (!Number.isFinite(next)) break;
     [before, momentBefore, here, momentHere] = [here, momentHere, next, moment(next)];
@@ -79,10 +93,5 @@ export function tailFor(glider: Glides, angle: number, bank = 0): number {
 export function leastSinkTrim(glider: Glides, bank = 0): SteadyFlight {
   const trimmed = (angle: number) => steadyFlight(glider, angle, bank, tailFor(glider, angle, bank));
   const best = leastSinkFlight(glider, bank).angle;
-  return trimmed(leastWithin((angle) => trimmed(angle).sink, best - 4 * step, best + 4 * step));
-}
-
-function anglesBetween(from: number, to: number): readonly number[] {
-  const count = Math.round((to - from) / step);
-  return Array.from({ length: count + 1 }, (_, i) => from + ((to - from) * i) / count);
+  return trimmed(leastWithin((angle) => trimmed(angle).sink, best - 2 * step, best + 2 * step));
 }

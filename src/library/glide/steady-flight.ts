@@ -44,15 +44,18 @@ export interface SteadyFlight {
 /**
  * The flight at an angle of attack. Across the path L·cos φ = W·cos γ, along it D = W·sin γ, so the dynamic pressure is
  * W/√(L²·cos² φ + D²) and tan γ = D/(L·cos φ) (derived; on a helix without sideslip). The moment is left as it comes.
+ * With a guess of the speed the loads are those at the guess, and the flight is nearly steady.
  */
-export function steadyFlight(glider: Glides, angle: number, bank = 0, tail = 0): SteadyFlight {
+export function steadyFlight(glider: Glides, angle: number, bank = 0, tail = 0, guess?: number): SteadyFlight {
   const weight = glider.mass * freeFall;
   const speedFor = ({ lift, drag }: SteadyLoads) =>
     Math.sqrt((2 * weight) / (glider.density * Math.hypot(lift * Math.cos(bank), drag)));
-  const speed = fixedPoint((at) => speedFor(glider.loads(angle, at, tail)), 5);
+  // Loads hang on the speed only through the Reynolds number.
+  const speed = guess ?? fixedPoint((at) => speedFor(glider.loads(angle, at, tail)), 5);
   const loads = glider.loads(angle, speed, tail);
   const descent = Math.atan2(loads.drag, loads.lift * Math.cos(bank));
-  return { angle, tail, bank, speed, descent, sink: speed * Math.sin(descent), loads };
+  const flown = guess === undefined ? speed : speedFor(loads);
+  return { angle, tail, bank, speed: flown, descent, sink: flown * Math.sin(descent), loads };
 }
 
 /** Radius of its circle on the ground: V²·cos γ/(g·tan φ) (derived). Without bank it is infinite. */
