@@ -30,7 +30,7 @@ export const together = (groups: readonly Dimensions[]): Dimensions => ({
 
 /**
  * A level dimension at a height y between extension lines from two points, the line broken for its figure. Where there
- * is no room between, the figure stands outside: on the right if the room reaches, else on the left.
+ * is no room between, the figure stands outside: on the right if the room reaches, else on the left, else over the line.
  */
 export function brokenDimension(
   ends: readonly [Point, Point],
@@ -45,7 +45,8 @@ export function brokenDimension(
   const wide = measure(text, style);
   const isWithin = to - from > wide + 40;
   const outside = to + 14 + wide < room.right ? to + 14 : from - 14 - wide;
-  const start = { x: isWithin ? (from + to - wide) / 2 : outside, y: y + 4.5 };
+  const isOver = !isWithin && outside < room.left;
+  const start = { x: isWithin || isOver ? (from + to - wide) / 2 : outside, y: isOver ? y - 9 : y + 4.5 };
   const box = textBox(text, style, start, measure);
   const along = (x1: number, x2: number): Stroke => straight("dimension", { x: x1, y }, { x: x2, y });
   return {

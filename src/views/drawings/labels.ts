@@ -3,6 +3,7 @@
  * never touches a line, another label or the edge of the sheet.
  */
 import { type Box, crosses, grow, type Line, meet, overlap, type Point, within } from "./geometry.ts";
+import { boxAround, indexLines, type LineIndex } from "./line-index.ts";
 import { type Measure, type TextStyle, textReach } from "./text-size.ts";
 
 /** A place beside a point, or a direction in which to stand off it, such as the normal of a sloping line. */
@@ -56,8 +57,9 @@ export interface Ground {
 export function placeLabels(labels: readonly Label[], ground: Ground): Placing {
   const placed: PlacedLabel[] = [];
   const leftOut: Label[] = [];
+  const indexed = { ...ground, lines: indexLines(ground.lines, ground.sheet) };
   for (const label of labels) {
-    const found = nearby(label, ground, placed) ?? (label.leader === false ? null : standOff(label, ground, placed));
+    const found = nearby(label, indexed, placed) ?? (label.leader === false ? null : standOff(label, indexed, placed));
     if (found) placed.push(found);
     else leftOut.push(label);
   }
@@ -71,10 +73,13 @@ export function textBox(text: string, style: TextStyle, start: Point, measure: M
   return { left: start.x, top: start.y - above, right, bottom: start.y + below };
 }
 
+/** The ground with its lines by where they lie. */
+type Indexed = Omit<Ground, "lines"> & { readonly lines: LineIndex };
+
 const clearance = 3;
 const fourPlaces: readonly Place[] = ["above", "below", "right", "left"];
 
-function nearby(label: Label, ground: Ground, placed: readonly PlacedLabel[]): PlacedLabel | null {
+function nearby(label: Label, ground: Indexed, placed: readonly PlacedLabel[]): PlacedLabel | null {
   const { at, elsewhere = [], gap = 6, places = fourPlaces } = label;
   const size = sizeOf(label, ground.measure);
   for (const point of [at, ...elsewhere]) {
@@ -114,13 +119,13 @@ const directions = {
 
 const clamp = (value: number, least: number, most: number): number => Math.max(least, Math.min(most, value));
 
-function isFree(box: Box, { sheet, lines, boxes = [] }: Ground, placed: readonly PlacedLabel[]): boolean {
+function isFree(box: Box, { sheet, lines, boxes = [] }: Indexed, placed: readonly PlacedLabel[]): boolean {
+  if (!within(box, sheet)) return false;
   const room = grow(box, clearance);
   return (
-    within(box, sheet) &&
     !placed.some((other) => overlap(room, other.box) || (other.leader !== null && crosses(other.leader, room))) &&
     !boxes.some((other) => overlap(room, other)) &&
-    !lines.some((line) => crosses(line, room))
+    !lines.some(room, (line) => crosses(line, room))
   );
 }
 
@@ -128,43 +133,52 @@ function isFree(box: Box, { sheet, lines, boxes = [] }: Ground, placed: readonly
  * Nearest rings first; on each, straight towards the best place, then ever more to the sides. Only where that side has
  * no room at all, the other; only where neither has, over lines; and last with the text to one side of its leader.
  */
-function standOff(label: Label, ground: Ground, placed: readonly PlacedLabel[]): PlacedLabel | null {
+function standOff(label: Label, ground: Indexed, placed: readonly PlacedLabel[]): PlacedLabel | null {
   const size = sizeOf(label, ground.measure);
   const best = label.places?.[0] ?? "above";
   const { x, y } = typeof best === "string" ? directions[best] : best;
   const straight = Math.atan2(x, -y);
-  const nearGround = {
-    ...ground,
-    lines: ground.lines.filter((line) => crosses(line, around(label.at, farthest + size.width))),
-  };
-  for (const { turns, isOverLine, isAside } of searches) {
-    if (label.isAmid && !isOverLine) continue;
+  const search = (turns: readonly number[], isAside: boolean, mayCross: boolean) => {
+    let over: StandOff | null = null;
     for (const distance of rings) {
       for (const turn of turns) {
-        const found = { ...atDistance(label, size, distance, straight + turn, isAside, ground.sheet), isOverLine };
-        if (isFree(found.box, nearGround, placed) && isLeaderFree(found, nearGround, placed)) return found;
+        const found = atDistance(label, size, distance, straight + turn, isAside, ground.sheet);
+        if (!isFree(found.box, ground, placed) || !isLeaderFree(found, ground, placed)) continue;
+        if (!crossesLine(found, ground)) return { clear: found, over };
+        over ??= found;
+        if (mayCross) return { clear: null, over };
       }
     }
-  }
-  return null;
+    return { clear: null, over };
+  };
+  // A label amid lines takes the first place of all, whether its leader runs over a line or not.
+  const isAmid = label.isAmid === true;
+  const front = search(ahead, false, isAmid);
+  if (front.clear || (isAmid && front.over)) return placedAt(label, front);
+  const back = search(behind, false, isAmid);
+  if (back.clear) return placedAt(label, back);
+  const over = front.over ?? back.over ?? search(around, true, true).over;
+  return over && placedAt(label, { clear: null, over });
+}
+
+/** Where a label could stand, with its leader. */
+type StandOff = ReturnType<typeof atDistance>;
+
+function placedAt(
+  label: Label,
+  { clear, over }: { readonly clear: StandOff | null; readonly over: StandOff | null },
+): PlacedLabel | null {
+  const found = clear ?? over;
+  return found && { label, box: found.box, leader: found.leader, isOverLine: clear === null };
 }
 
 /** Lengths of leaders, px. One longer than the last would no longer tell what it belongs to. */
 const rings = [14, 20, 27, 35, 44, 54, 65, 78, 93, 110, 130];
-const farthest = 130;
-
-const around = ({ x, y }: Point, reach: number): Box => grow({ left: x, top: y, right: x, bottom: y }, reach);
 
 const radians = (degrees: number): number => (degrees * Math.PI) / 180;
 const ahead = [0, 15, -15, 30, -30, 45, -45, 60, -60, 75, -75].map(radians);
 const behind = [105, -105, 120, -120, 135, -135, 150, -150, 165, -165, 180].map(radians);
-const searches = [
-  { turns: ahead, isOverLine: false, isAside: false },
-  { turns: behind, isOverLine: false, isAside: false },
-  { turns: ahead, isOverLine: true, isAside: false },
-  { turns: behind, isOverLine: true, isAside: false },
-  { turns: [...ahead, ...behind], isOverLine: true, isAside: true },
-];
+const around = [...ahead, ...behind];
 
 function atDistance(
   label: Label,
@@ -185,22 +199,20 @@ function atDistance(
   const top = steep ? (direction.y < 0 ? end.y - 2 - height : end.y + 2) : end.y - height / 2;
   const start = Math.max(own + 1, Math.min(gap / 2, distance / 3));
   const from = { x: at.x + start * direction.x, y: at.y + start * direction.y };
-  return { label, box: { left, top, right: left + width, bottom: top + height }, leader: { from, to: end } };
+  return { at, own, box: { left, top, right: left + width, bottom: top + height }, leader: { from, to: end } };
 }
 
-/** A leader never runs through a label or another leader; whether it may cross a line of the drawing is told. */
-function isLeaderFree(
-  { label: { at, own = 0 }, leader, isOverLine }: { label: Label; leader: Line; isOverLine: boolean },
-  { lines, boxes = [] }: Ground,
-  placed: readonly PlacedLabel[],
-): boolean {
-  // From a hair beside the point on, so that it may start at a line but not leap over the next.
-  const { to } = leader;
-  const share = (own + 1) / Math.hypot(to.x - at.x, to.y - at.y);
-  const whole = { from: { x: at.x + (to.x - at.x) * share, y: at.y + (to.y - at.y) * share }, to };
+/** A leader never runs through a label or another leader. */
+function isLeaderFree({ leader }: StandOff, { boxes = [] }: Indexed, placed: readonly PlacedLabel[]): boolean {
   return (
     !placed.some(({ box, leader: other }) => crosses(leader, grow(box, clearance)) || (other && meet(leader, other))) &&
-    !boxes.some((box) => crosses(leader, grow(box, clearance))) &&
-    (isOverLine || !lines.some((line) => meet(whole, line)))
+    !boxes.some((box) => crosses(leader, grow(box, clearance)))
   );
+}
+
+/** From a hair beside the point on, so that a leader may start at a line but not leap over the next. */
+function crossesLine({ at, own, leader: { to } }: StandOff, { lines }: Indexed): boolean {
+  const share = (own + 1) / Math.hypot(to.x - at.x, to.y - at.y);
+  const whole = { from: { x: at.x + (to.x - at.x) * share, y: at.y + (to.y - at.y) * share }, to };
+  return lines.some(boxAround(whole), (line) => meet(whole, line));
 }
