@@ -144,7 +144,8 @@ function inputsOf(needed: readonly Step[], around: Surroundings): { inputs: stri
   return { inputs: [...found.values()], names: [...found.keys()] };
 }
 
-function namedOf(step: Step | undefined): Named | undefined {
+/** What the name of a step stands for in formulas. */
+export function namedOf(step: Step | undefined): Named | undefined {
   if (!step) return undefined;
   if (step.error) return { waitsFor: step.error.root };
   if (step.definition) return { definition: step.definition };

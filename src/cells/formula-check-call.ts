@@ -187,7 +187,8 @@ function checkFunctionCell(cell: FunctionCell, tree: CallTree, text: string, sco
   scope.calls.count += calls;
   if (scope.calls.count > limits.calls)
     throw new FormulaError("too_large", messages.tooManyCalls(limits.calls), tree.at);
-  return { type: "apply", name: tree.name, arguments: given, body, shape: body.shape, at: tree.at };
+  const { parameters } = cell;
+  return { type: "apply", name: tree.name, parameters, arguments: given, body, shape: body.shape, at: tree.at };
 }
 
 function bodyOf(cell: FunctionCell, given: readonly TypedTree[], tree: CallTree): CheckedBody {

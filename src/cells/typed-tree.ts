@@ -39,6 +39,7 @@ export type TypedTree = { readonly shape: Shape; readonly at: Range } & (
   | {
       readonly type: "apply";
       readonly name: string;
+      readonly parameters: readonly string[];
       readonly arguments: readonly TypedTree[];
       readonly body: TypedTree;
     }

@@ -1,8 +1,10 @@
 import { html, LitElement, nothing, type PropertyValues, type TemplateResult } from "lit";
-import { NotebookError, readNotebook, Session, writeNotebook } from "../cells/index.ts";
+import { NotebookError, readNotebook, Session, type Subject, writeNotebook } from "../cells/index.ts";
 import type { FunctionTable } from "../library/index.ts";
+import { loadWhy } from "./ask-why.ts";
 import { Baseline } from "./baseline.ts";
 import type { Board } from "./board.ts";
+import { cellElementId, goTo } from "./cell-view.ts";
 import type { Desk } from "./desk.ts";
 import { isEntry } from "./entering.ts";
 import { chooseFile, fileNameOf, type OpenedFile, readFile, saveFile } from "./files.ts";
@@ -24,6 +26,7 @@ export class App extends LitElement {
     saving: { state: true },
     dropping: { state: true },
     waiting: { state: true },
+    asked: { state: true },
   };
   declare private desk: Desk;
   /** What went wrong, until it is dismissed. */
@@ -34,6 +37,11 @@ export class App extends LitElement {
   declare private dropping: boolean;
   /** A file that waits for an answer about unsaved changes. */
   declare private waiting: { readonly open: () => Promise<void> } | null;
+
+  /** What "why" is asked of, while that is shown. */
+  declare private asked: Subject | null;
+  /** Where the focus goes back to when it is shown no more. */
+  private askedFrom: HTMLElement | null = null;
 
   private readonly session: Session;
   private readonly file: OpenFile;
@@ -53,6 +61,7 @@ export class App extends LitElement {
     this.saving = "";
     this.dropping = false;
     this.waiting = null;
+    this.asked = null;
   }
 
   protected override createRenderRoot(): HTMLElement {
@@ -70,6 +79,11 @@ export class App extends LitElement {
     this.addEventListener("show-sheet", ((event: CustomEvent<string>) => {
       this.showSheet(event.detail);
     }) as EventListener);
+    this.addEventListener(
+      "ask-why",
+      ((event: CustomEvent<Subject>) => void this.askWhy(event.detail)) as EventListener,
+    );
+    this.addEventListener("end-why", () => this.endWhy());
     window.addEventListener("keydown", this.key);
     window.addEventListener("beforeunload", (event) => {
       if (this.file.changed) event.preventDefault();
@@ -93,9 +107,10 @@ export class App extends LitElement {
       </nav>
       <header><spanwise-bar .desk=${desk} .saving=${this.saving}></spanwise-bar></header>
       <div class="alarms" role="alert">${this.alarm === null ? nothing : this.renderAlarm(this.alarm)}</div>
-      <div class="halves">
+      <div class="halves${this.asked ? " explaining" : ""}">
         <main id="page" tabindex="-1"><spanwise-page .desk=${desk}></spanwise-page></main>
         <section id="board" tabindex="0" aria-label=${words.board}><spanwise-board .desk=${desk}></spanwise-board></section>
+        ${this.asked ? html`<spanwise-why .desk=${desk} .asked=${this.asked}></spanwise-why>` : nothing}
       </div>
       <input class="upload" type="file" accept=".json,application/json" hidden aria-label=${words.file} @change=${this.upload} />
       <p class="unseen" role="status">${this.news}</p>
@@ -139,7 +154,7 @@ export class App extends LitElement {
       console.error(error);
       this.alarm = words.demoMissing;
     }
-    whenIdle(() => loadEditor(), 3000);
+    whenIdle(() => Promise.all([loadEditor(), loadWhy()]), 3000);
   }
 
   private async ask(): Promise<void> {
@@ -183,6 +198,7 @@ export class App extends LitElement {
     const notebook = readNotebook(text);
     const baseline = new Baseline();
     // First the desk: cells that are asked to draw by the session are then those of the new notebook.
+    this.asked = null;
     this.desk = { ...this.desk, serial: this.desk.serial + 1, baseline, swept: new SweptRows() };
     this.session.open(notebook);
     this.file.isSaved(notebook, file?.name ?? null, file?.handle ?? null);
@@ -240,6 +256,27 @@ export class App extends LitElement {
   private dismiss(): void {
     this.alarm = null;
     this.querySelector<HTMLElement>("spanwise-bar button")?.focus();
+  }
+
+  /** Shows why something is what it is; asked again about the same, it takes the focus again. */
+  private async askWhy(subject: Subject): Promise<void> {
+    const { serial } = this.desk;
+    const from = document.activeElement;
+    await loadWhy();
+    if (serial !== this.desk.serial) return;
+    if (from instanceof HTMLElement && !from.closest("spanwise-why")) this.askedFrom = from;
+    this.asked = { ...subject };
+    await this.updateComplete;
+    // The page has less room now.
+    document.getElementById(cellElementId(subject.id))?.scrollIntoView({ block: "nearest" });
+  }
+
+  private async endWhy(): Promise<void> {
+    const asked = this.asked;
+    this.asked = null;
+    await this.updateComplete;
+    if (this.askedFrom?.isConnected) this.askedFrom.focus({ preventScroll: true });
+    else if (asked) goTo(this, asked.id);
   }
 
   private async showSheet(cell: string): Promise<void> {

@@ -107,6 +107,9 @@ export abstract class CellView<C extends Cell> extends LitElement {
     return this.details.length > 0 ? [{ label: words.detailsItem, act: () => this.enterDetails() }] : [];
   }
 
+  /** Asks why the value of the cell is what it is; a cell without one asks nothing. */
+  askWhy(): void {}
+
   private get index(): number {
     return this.desk.session.notebook.cells.findIndex(({ id }) => id === this.cell.id);
   }

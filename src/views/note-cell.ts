@@ -1,8 +1,10 @@
 import { html, nothing, type TemplateResult } from "lit";
 import { concealedBraces, editCell, type NoteCell, segments } from "../cells/index.ts";
-import { CellView, errorLine } from "./cell-view.ts";
+import { askWhy } from "./ask-why.ts";
+import { askedName, CellView, errorLine } from "./cell-view.ts";
 import type { Leaving } from "./entering.ts";
 import { hole, proseTemplate, readProse, withoutHoles } from "./markdown.ts";
+import { type MenuItem, openMenu } from "./menu.ts";
 import { focusTextEntry, textEntry } from "./text-entry.ts";
 import { oneLine } from "./value-text.ts";
 import { words } from "./words.ts";
@@ -58,9 +60,34 @@ export class NoteCellView extends CellView<NoteCell> {
 
   private renderLive(index: number, name: string): TemplateResult {
     const part = this.result?.parts?.[index];
-    if (part?.ok) return html`<b class="live">${oneLine(part)}</b>`;
+    if (part?.ok) return html`<b class="live" @click=${() => this.askOf(askedName(name))}>${oneLine(part)}</b>`;
     if (part === undefined) return html`<b class="live stale">${words.pending}</b>`;
     return html`<b class="live ${part.error.code === "waits" ? "awaited" : "faulty"}">{${name}}</b>`;
+  }
+
+  /** Of the only value in it, else of the one that is chosen from a menu. */
+  override askWhy(): void {
+    const items = this.whyItems;
+    const button = this.querySelector<HTMLElement>(".more");
+    if (items.length === 1) items[0]?.act();
+    else if (button && items.length > 0) openMenu(button, words.why.item, items, document.activeElement as HTMLElement);
+  }
+
+  protected override get ownItems(): MenuItem[] {
+    return [...this.whyItems, ...super.ownItems];
+  }
+
+  private get whyItems(): MenuItem[] {
+    const names = segments(this.cell.text).flatMap(({ live, text }) => (live ? askedName(text) : []));
+    const { byName } = this.desk.session.program;
+    return [...new Set(names)]
+      .filter((name) => byName.get(name))
+      .map((name) => ({ label: words.why.itemOf(name), act: () => this.askOf(name) }));
+  }
+
+  private askOf(name: string): void {
+    const id = this.desk.session.program.byName.get(name)?.id;
+    if (id !== undefined) askWhy(this, { id });
   }
 
   override begin(): void {

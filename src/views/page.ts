@@ -30,7 +30,7 @@ export class Page extends LitElement {
 
   override connectedCallback(): void {
     super.connectedCallback();
-    this.addEventListener("go-to-cell", this.goTo as EventListener);
+    window.addEventListener("go-to-cell", this.goTo as EventListener);
     this.addEventListener("begin-cell", this.begin as unknown as EventListener);
     this.addEventListener("keydown", this.key);
     this.addEventListener("focusin", this.stand);
@@ -39,7 +39,7 @@ export class Page extends LitElement {
 
   override disconnectedCallback(): void {
     super.disconnectedCallback();
-    this.removeEventListener("go-to-cell", this.goTo as EventListener);
+    window.removeEventListener("go-to-cell", this.goTo as EventListener);
     this.removeEventListener("begin-cell", this.begin as unknown as EventListener);
     this.removeEventListener("keydown", this.key);
     this.removeEventListener("focusin", this.stand);
@@ -129,12 +129,15 @@ export class Page extends LitElement {
     else this.querySelector<HTMLElement>(".add-cell")?.focus();
   }
 
-  /** Ctrl Enter puts a cell in below, Alt with an arrow moves the cell; not while a text is entered. */
+  /**
+   * Ctrl Enter puts a cell in below, Alt with an arrow moves the cell, Alt Enter asks why; not while a text is entered.
+   */
   private readonly key = (event: KeyboardEvent): void => {
     const { target, key, ctrlKey, metaKey, altKey, shiftKey } = event;
     const cell = target instanceof Element ? target.closest<CellView<Cell>>(".cell") : null;
     if (!cell || event.defaultPrevented || isEntry(target) || shiftKey) return;
     if (key === "Enter" && (ctrlKey || metaKey) && !altKey) cell.offerInsert();
+    else if (key === "Enter" && altKey && !ctrlKey && !metaKey) cell.askWhy();
     else if (altKey && !ctrlKey && !metaKey && (key === "ArrowUp" || key === "ArrowDown")) {
       moveBy(this.desk, cell.cell, cell.groupName, key === "ArrowUp" ? -1 : 1);
     } else return;

@@ -7,8 +7,10 @@ import {
   type Notebook,
   readSignature,
   rename,
+  type Subject,
   type TableCell,
 } from "../cells/index.ts";
+import { askWhy, whyButton } from "./ask-why.ts";
 import { CellView } from "./cell-view.ts";
 import type { Leaving } from "./entering.ts";
 import { nameCodes } from "./formula-line.ts";
@@ -51,7 +53,7 @@ export abstract class ReasonedCell<C extends GivenCell | DerivedCell | CheckCell
   /** What can be done beside entering: it stands in the margin, and shows where the pointer or the focus is. */
   protected renderTools(tools: readonly TemplateResult[] = []): TemplateResult {
     const why = this.cell.reason === undefined && this.entered !== "reason" ? [this.renderAddReason()] : [];
-    return html`<div class="tools">${[...tools, ...why]}</div>`;
+    return html`<div class="tools">${[...tools, ...why]}</div> ${whyButton(this.bareName, () => askWhy(this, { id: this.cell.id }))}`;
   }
 
   protected renderReason(): TemplateResult | undefined {
@@ -78,8 +80,20 @@ export abstract class ReasonedCell<C extends GivenCell | DerivedCell | CheckCell
   }
 
   protected override get ownItems(): MenuItem[] {
-    return [{ label: words.renameItem, act: () => this.enterName() }, ...super.ownItems];
+    const { item: label, key: hint } = words.why;
+    return [
+      { label, hint, act: () => this.askWhy() },
+      { label: words.renameItem, act: () => this.enterName() },
+      ...super.ownItems,
+    ];
   }
+
+  override askWhy(): void {
+    askWhy(this, { id: this.cell.id, ...this.askedEntry() });
+  }
+
+  /** The part of the cell that has the focus and a reason of its own: an entry of a table. */
+  protected askedEntry = (): Pick<Subject, "entry"> => ({});
 
   private readonly enterName = async (): Promise<void> => {
     this.refusal = null;

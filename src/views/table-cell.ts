@@ -21,7 +21,7 @@ import { openMenu } from "./menu.ts";
 import { tell } from "./notice.ts";
 import { ReasonedCell } from "./reasoned-cell.ts";
 import { addColumn, addRow, columnDetails, columnItems, dropRow, rowItems } from "./table-menus.ts";
-import { blockBetween, isWithin, type Place, placeByKey, sizeOf } from "./table-places.ts";
+import { blockBetween, entryAsked, isWithin, type Place, placeByKey, sizeOf } from "./table-places.ts";
 import { oneLine } from "./value-text.ts";
 import { words } from "./words.ts";
 
@@ -109,9 +109,7 @@ export class TableCellView extends ReasonedCell<TableCell> {
       @keydown=${(event: KeyboardEvent) => this.walk(event, place)}></button>`;
   }
 
-  private isHere({ row, column }: Place): boolean {
-    return row === this.place.row && column === this.place.column;
-  }
+  private readonly isHere = ({ row, column }: Place): boolean => row === this.place.row && column === this.place.column;
 
   private renderEntry(column: Column, text: string, place: Place): TemplateResult {
     const isHere = this.isHere(place);
@@ -205,6 +203,8 @@ export class TableCellView extends ReasonedCell<TableCell> {
     super.leaveDetails(calledOff);
     this.focusEntry(this.place);
   }
+
+  protected override askedEntry = () => entryAsked(this.cell, this.place);
 
   private faultAt({ row, column }: Place): Fault | null {
     const { result, cell } = this;

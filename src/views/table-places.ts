@@ -1,5 +1,5 @@
 /** Places in a table on the page, and how keys lead from one to another. */
-import type { Block } from "../cells/index.ts";
+import type { Block, TableCell } from "../cells/index.ts";
 
 /** A place in a table, counted from 0; row -1 is its head, column -1 the numbers of its rows. */
 export interface Place {
@@ -44,3 +44,9 @@ export const sizeOf = ({ rows, columns }: Block): [rows: number, columns: number
   rows[1] - rows[0] + 1,
   columns[1] - columns[0] + 1,
 ];
+
+/** The entry that "why" is asked of: the one with the focus, unless it is plain text. */
+export function entryAsked(table: TableCell, place: Place): { readonly entry?: Place } {
+  const isAtEntry = document.activeElement?.closest("td") && place.row >= 0 && place.column >= 0;
+  return isAtEntry && !table.columns[place.column]?.text ? { entry: place } : {};
+}

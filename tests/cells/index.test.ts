@@ -20,7 +20,7 @@ test("by what the cells offer, a notebook is opened, edited, swept, explained, r
   const range = session.program.byName.get("tip_break")?.range;
   const rows = sweep(session.program, (each) => session.result(each), id("tip_break"), [range?.from ?? 0], [id("eda")]);
   expect(rows).toMatchObject([[{ ok: true }]]);
-  expect(explain(session.program, (each) => session.result(each), id("eda"))?.takes).toHaveLength(1);
+  expect(explain(session.program, (each) => session.result(each), { id: id("eda") })?.takes).toHaveLength(1);
 
   session.edit((notebook) => rename(notebook, id("tip_break"), "outer_break", functions));
   await session.settled();
