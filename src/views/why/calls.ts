@@ -30,7 +30,7 @@ function functionPart(spec: AnyFunctionSpec, calls: readonly ExplainedCall[]): T
       <dt>${sayFormula}</dt><dd>${formula}</dd>
       ${assumptions.length === 0 ? nothing : html`<dt>${assumes}</dt><dd>${sentences(assumptions)}</dd>`}
       <dt>${sources.length === 1 ? words.why.source : words.why.sources}</dt>
-      <dd>${sentences(sources.map(({ text, mark }) => html`${text} <span class="mark">${words.why.marks[mark]}</span>`))}</dd>
+      <dd>${sentences(sources.map(({ text, mark }) => html`${text} <span class="mark">${words.reference.marks[mark]}</span>`))}</dd>
     </dl>
   </details>`;
 }

@@ -6,7 +6,7 @@ import type { Desk } from "../desk.ts";
 import { formatNumber } from "../format.ts";
 import { oneLine } from "../value-text.ts";
 import { words } from "../words.ts";
-import { reasonOf, stepTitle, tellingOf } from "./subject-words.ts";
+import { kindWord, reasonOf, stepTitle, tellingOf } from "./subject-words.ts";
 
 export interface Steps {
   readonly desk: Desk;
@@ -32,7 +32,7 @@ function stepItem(step: Step, { desk, step: go }: Steps): TemplateResult {
 function told(step: Step, { session }: Desk): TemplateResult | string {
   const { cell, definition } = step;
   if (definition) return words.functionOf(definition.parameters);
-  if (step.name === null) return words.why.kinds[cell.kind];
+  if (step.name === null) return kindWord(cell);
   if (session.concealed.has(step.id)) return words.hiddenValue;
   const result = session.result(step.id);
   if (!result) return words.pending;

@@ -16,7 +16,7 @@ export function stepTitle({ name, cell }: Pick<Step, "name" | "cell">): string {
     case "chart":
       return figureTitle(cell);
     default:
-      return words.why.kinds[cell.kind];
+      return kindWord(cell);
   }
 }
 
@@ -28,7 +28,10 @@ export function subjectTitle(step: Step, { entry }: Subject): string {
 }
 
 export const subjectKind = ({ cell }: Step, { entry }: Subject): string =>
-  entry ? words.why.kinds.entry : words.why.kinds[cell.kind];
+  entry ? words.why.tableEntry : kindWord(cell);
+
+/** The kind of a cell as a word within a sentence. */
+export const kindWord = ({ kind }: Cell): string => words.kindNames[kind].toLowerCase();
 
 export const sameSubject = (a: Subject, b: Subject): boolean =>
   a.id === b.id && a.entry?.row === b.entry?.row && a.entry?.column === b.entry?.column;

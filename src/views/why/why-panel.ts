@@ -1,9 +1,10 @@
 import { html, LitElement, nothing, type PropertyValues, type TemplateResult } from "lit";
 import { type Explanation, explain, type Subject } from "../../cells/index.ts";
-import { errorLine, goTo, hiddenValue, noValue } from "../cell-view.ts";
+import { errorLine, hiddenValue, noValue } from "../cell-view.ts";
 import { checkValue } from "../check-value.ts";
 import type { Desk } from "../desk.ts";
 import { formulaLine } from "../formula-line.ts";
+import { goTo } from "../go-to.ts";
 import { leadAndRest } from "../value-text.ts";
 import { words } from "../words.ts";
 import { callsList } from "./calls.ts";
