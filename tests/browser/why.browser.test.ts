@@ -246,7 +246,7 @@ test("it is closed when another notebook is opened, and steps back when what it 
   await page.keyboard.press("End");
   await page.keyboard.press("Enter");
   await panel(page).getByRole("heading", { name: "Why half" }).waitFor();
-  await page.getByRole("button", { name: "Undo", exact: true }).click();
+  await page.locator("spanwise-bar").getByRole("button", { name: /^Undo/ }).click();
   await page.getByText("changed since saved").waitFor({ state: "detached" });
   await openNotebook(page, { title: "Other", cells: [], trials: [] });
   await expect.poll(() => panel(page).count()).toBe(0);
