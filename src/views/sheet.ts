@@ -30,6 +30,8 @@ export class Sheet extends LitElement {
   private width = 0;
   private measure: Measure = estimateWidth;
   private stops: (() => void)[] = [];
+  /** Off the screen; it then follows only once nothing moves any more. */
+  private isAway = false;
   private readonly narrow = matchMedia("screen and (max-width: 899px)");
 
   constructor() {
@@ -46,6 +48,16 @@ export class Sheet extends LitElement {
     this.tabIndex = -1;
     const { session, baseline } = this.desk;
     const draw = (): void => this.draw();
+    const follow = (): void => (this.isAway ? this.desk.idle.add(draw) : draw());
+    const nearness = new IntersectionObserver(
+      ([entry]) => {
+        const wasAway = this.isAway;
+        this.isAway = entry?.isIntersecting === false;
+        if (wasAway && !this.isAway) draw();
+      },
+      { rootMargin: "150px" },
+    );
+    nearness.observe(this);
     const sizes = new ResizeObserver(([entry]) => {
       // On paper a figure is drawn for the width of the paper.
       const most = matchMedia("print").matches ? paperWidth : Number.POSITIVE_INFINITY;
@@ -59,7 +71,12 @@ export class Sheet extends LitElement {
       this.measure = canvasMeasure(document, getComputedStyle(this).fontFamily);
       this.draw();
     });
-    this.stops = [session.onSettled(draw), baseline.onCapture(draw), () => sizes.disconnect()];
+    this.stops = [
+      session.onSettled(follow),
+      baseline.onCapture(follow),
+      () => sizes.disconnect(),
+      () => nearness.disconnect(),
+    ];
   }
 
   override disconnectedCallback(): void {

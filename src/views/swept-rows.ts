@@ -1,13 +1,12 @@
 import { type Program, type Result, type Step, sweep } from "../cells/index.ts";
 
-type Row = readonly Result[];
-
 /**
- * Sweeps a given for the charts of a notebook: charts that sweep the same one share its rows, and as long as that given
- * itself is all that moves, the rows are those of before.
+ * Sweeps a given for the charts of a notebook: charts that sweep the same one are computed together, each point one
+ * design, and as long as that given itself is all that moves, the rows are those of before. A chart that did not ask
+ * when things moved last, such as one off the screen, is left out until it asks.
  */
 export class SweptRows {
-  private readonly kept = new Map<string, { readonly key: readonly unknown[]; readonly rows: readonly Row[] }>();
+  private readonly kept = new Map<string, Kept>();
 
   /** The result of a chart's cell at each value of its given, in SI. */
   take(
@@ -17,20 +16,39 @@ export class SweptRows {
     values: readonly number[],
     chart: string,
   ): readonly (Result | undefined)[] {
-    const wanted = chartsOver(program, given);
-    const key = [...wanted, ...values, ...whatCounts(program, results, given)];
+    const key = [...values, ...whatCounts(program, results, given)];
     let kept = this.kept.get(given.id);
+    const together = new Set([chart]);
     if (!kept || key.length !== kept.key.length || key.some((each, index) => each !== kept?.key[index])) {
-      kept = { key, rows: sweep(program, results, given.id, values, wanted) };
+      for (const id of kept?.asked ?? []) if (isChart(program, id)) together.add(id);
+      kept = { key, columns: new Map(), asked: new Set() };
       this.kept.set(given.id, kept);
     }
-    const place = wanted.indexOf(chart);
-    return kept.rows.map((row) => row[place]);
+    kept.asked.add(chart);
+    const known = kept.columns.get(chart);
+    if (known) return known;
+    const ids = [...together];
+    const rows = sweep(program, results, given.id, values, ids);
+    ids.forEach((id, place) => {
+      kept.columns.set(
+        id,
+        rows.map((row) => row[place]),
+      );
+    });
+    return kept.columns.get(chart) ?? [];
   }
 }
 
-const chartsOver = (program: Program, given: Step): readonly string[] =>
-  program.steps.flatMap(({ id, cell }) => (cell.kind === "chart" && cell.sweep === given.name ? [id] : []));
+interface Kept {
+  /** Whatever the columns follow from. */
+  readonly key: readonly unknown[];
+  /** By chart: its result at each value. */
+  readonly columns: Map<string, readonly (Result | undefined)[]>;
+  /** The charts that have asked for them. */
+  readonly asked: Set<string>;
+}
+
+const isChart = (program: Program, id: string): boolean => program.byId.get(id)?.cell.kind === "chart";
 
 /** The compiled cells that follow from the given, and the results of all that do not. */
 function* whatCounts(program: Program, results: (id: string) => Result | undefined, given: Step): Generator<unknown> {
