@@ -37,6 +37,7 @@ export class FigureCellView extends CellView<DrawingCell | ChartCell> {
       <div class="body">
         <button type="button" class="to-sheet" aria-label="${title} ${showsOf(cell)}, ${lead}" @click=${() => this.show()}>
           <strong>${title}</strong> <span>${showsOf(cell)}</span> <span class="lead-over" aria-hidden="true">${lead}</span>
+          ${this.isPinned ? html`<span class="on-paper" aria-hidden="true">${words.drawnAfter}</span>` : nothing}
         </button>
         <div class="messages">${result && !result.ok ? errorLine(result.error) : nothing}</div>
       </div>`;

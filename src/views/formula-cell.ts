@@ -79,7 +79,7 @@ export class FormulaCell extends ReasonedCell<GivenCell | DerivedCell | CheckCel
     if (cell.kind === "check") return checkValue(result);
     if (parameters) return html`<span class="rest">${words.functionOf(parameters)}</span>`;
     const { number, unit } = leadAndRest(result, cell);
-    const joint = unit === "" || unit === "%" || unit === "°" ? "" : " ";
+    const joint = unit === "" || unit === "°" || unit.startsWith("%") ? "" : " ";
     return html`<span class="lead">${number}</span>${joint}<span class="rest">${unit}</span>`;
   }
 

@@ -30,7 +30,7 @@ export function leadAndRest(result: Ok, telling: Telling = {}): NumberText {
     const end = text.lastIndexOf("]") + 1;
     return { number: text.slice(0, end), unit: text.slice(end).trim() };
   }
-  const [, number = text, unit = ""] = shape.kind === "record" ? (/^([−\d.,]+) (.+)$/.exec(text) ?? []) : [];
+  const [, number = text, unit = ""] = shape.kind === "record" ? (/^([−\d.]+) ?([^\d. ].*)$/.exec(text) ?? []) : [];
   return { number, unit };
 }
 

@@ -125,6 +125,7 @@ export const words = {
   pinned: (title: string) => `${title} is on the board.`,
   unpinned: (title: string) => `${title} is off the board; its line on the page puts it back.`,
   pinAgain: "Put it back",
+  drawnAfter: "drawn after the text",
   putOnBoard: "put on the board",
   emptyBoard: "Drawings and charts of this notebook stand here.",
   frontView: "Front view",

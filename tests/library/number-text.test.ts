@@ -11,6 +11,7 @@ test.each([
   [0.0169, "g", "16.9 g"],
   [Math.PI / 18, "deg", "10 deg"],
   [0.03628, "1", "0.0363"],
+  [0.1763, "%", "17.6%"],
 ])("%f in %s is told as %s", (value, unit, text) => {
   expect(numberText(value, unit)).toBe(text);
 });

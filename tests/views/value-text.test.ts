@@ -30,6 +30,8 @@ describe("a value apart in its figure and what follows", () => {
     const { number, unit } = leadAndRest(air);
     expect(`${number} ${unit}`).toBe(oneLine(air));
     expect(number).toMatch(/^[\d.]+$/);
+    const thin = leadAndRest(resultOf('thin_section("arc", 6%, 2%)'));
+    expect([thin.number, thin.unit]).toEqual(["6", "% thick, 2% camber"]);
   });
 });
 

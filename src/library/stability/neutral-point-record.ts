@@ -14,7 +14,7 @@ export const neutralPointRecord = record(
     tail_volume: number("1", "tail volume about a quarter of the wing's mean aerodynamic chord"),
     downwash: number("%", "downwash angle at the tailplane for each degree of angle of attack"),
   },
-  (point) => `x ${numberText(point.x, "mm")}, ${numberText(point.share, "%")} of the mean aerodynamic chord`,
+  (point) => `${numberText(point.x, "mm")} aft, at ${numberText(point.share, "%")} of the mean chord`,
 );
 
 /** The value of a neutral point in SI. */

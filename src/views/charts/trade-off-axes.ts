@@ -68,7 +68,8 @@ export function noteText(
   if (text === "") return [];
   const title = axisTitle(data.x.label ?? data.x.name, data.x.unit);
   const until = sheet.noteLine === sheet.titleLine ? sheet.right - measure(title, small) - 16 : sheet.right;
-  const name = inHand === null && failed ? "figure-moved" : "note";
+  // What can be done by hand is no news on paper.
+  const name = text === hint ? "note by-hand" : inHand === null && failed ? "figure-moved" : "note";
   return [textAt(name, shorten(text, until - 4, small, measure), { x: 4, y: sheet.noteLine }, small)];
 }
 

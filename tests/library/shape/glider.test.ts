@@ -45,7 +45,7 @@ describe("a glider", () => {
     expect(whole.decalage).toBeCloseTo(degrees(1.1), 12);
     expect(whole.tail_arm).toBeCloseTo(tail.quarter_x - 0.0312, 12);
     expect(whole.static_margin).toBeCloseTo((0.0428 - 0.0312) / ploverWing.mac, 12);
-    expect(line(whole)).toBe("479 mm span, 16.9 g, static margin 17.6 %");
+    expect(line(whole)).toBe("479 mm span, 16.9 g, static margin 17.6%");
   });
   test("of a wing alone has no fields but those of the wing and its seat", () => {
     const alone = call(glider, { wing: ploverWing }) as Glider;
