@@ -38,6 +38,7 @@ import { sinkCost } from "./dihedral/sink-cost.ts";
 import { tiltLoss } from "./dihedral/tilt-loss.ts";
 import { downwash } from "./flow/downwash.ts";
 import { finiteLiftSlope } from "./flow/finite-lift-slope.ts";
+import { flow } from "./flow/flow.ts";
 import { inducedDrag } from "./flow/induced-drag.ts";
 import { liftSlope } from "./flow/lift-slope.ts";
 import { bestGlide } from "./glide/best-glide.ts";
@@ -78,6 +79,8 @@ import { spiralParameter } from "./stability/spiral-parameter.ts";
 import { staticMargin } from "./stability/static-margin.ts";
 import { tailVolume } from "./stability/tail-volume.ts";
 
+export type { Derivatives } from "./flow/derivatives-record.ts";
+export type { Flow } from "./flow/flow-record.ts";
 export type { Glide } from "./glide/glide-record.ts";
 export type { Part } from "./mass/part-record.ts";
 export { isDimensionless, siUnit } from "./quantity.ts";
@@ -136,6 +139,7 @@ export const functions: FunctionTable = functionTable([
   liftSlope,
   inducedDrag,
   downwash,
+  flow,
   glide,
   bestGlide,
   leastSink,

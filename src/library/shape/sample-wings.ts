@@ -23,6 +23,9 @@ export const taperedTipWing: Wing = sample({
   cant: [0, degrees(20)],
 });
 
+/** A flat rectangle, 800 mm by 100 mm. */
+export const rectangularWing: Wing = sample({ y: [0, 0.4], chord: [0.1, 0.1], cant: [0] });
+
 /** A wing told by its plan view: y and chord at root, joints and tip, and the cant of each panel. */
 function sample(plan: { y: readonly number[]; chord: readonly number[]; cant: readonly number[] }): Wing {
   const { y, chord, cant } = plan;

@@ -1,0 +1,36 @@
+/**
+ * The state that all of the lattice is linear in, eight numbers. Of the body, in body axes (x forward, y right, z down)
+ * at a reference point: speed u v w in m/s and turning p q r in rad/s. Then two controls, each an angle times u: how far
+ * the tailplane is turned nose-up, and the fin nose-left (which turns the glider to the right).
+ */
+export const flowState = { u: 0, v: 1, w: 2, p: 3, q: 4, r: 5, tailplane: 6, fin: 7 } as const;
+export const stateCount = 8;
+
+/** Numbers of the state that a glider with equal halves answers by a flow with equal halves; the rest by opposite ones. */
+export const evenStates = [flowState.u, flowState.w, flowState.q, flowState.tailplane] as const;
+export const oddStates = [flowState.v, flowState.p, flowState.r, flowState.fin] as const;
+
+/** 1 for a state number whose flow has equal halves, else −1. */
+export const parity: readonly number[] = Array.from({ length: stateCount }, (_, k) =>
+  (evenStates as readonly number[]).includes(k) ? 1 : -1,
+);
+
+/** How many of the state's numbers move the air; the controls only turn surfaces. */
+export const airStates = 6;
+
+/**
+ * Sets `into`, three numbers for each of `airStates`, to the velocity of the air against the body at a place (x aft, y
+ * right, z up, from the reference point), for each number of the state alone being 1; its components in the same axes.
+ */
+export function airVelocities(x: number, y: number, z: number, into: Float64Array): void {
+  into.fill(0);
+  into[0] = 1; // u: from ahead
+  into[4] = -1; // v: sideslip to the right, air from the right
+  into[8] = 1; // w: sinking, air from below
+  into[10] = -z; // p: right wing down
+  into[11] = y;
+  into[12] = -z; // q: nose up
+  into[14] = x;
+  into[15] = -y; // r: nose to the right
+  into[16] = x;
+}
