@@ -1,16 +1,5 @@
 import { html, nothing, type TemplateResult } from "lit";
-import {
-  type Block,
-  blockText,
-  type Column,
-  clearBlock,
-  type Notebook,
-  putBlock,
-  readBlock,
-  setEntry,
-  type TableCell,
-  type Value,
-} from "../cells/index.ts";
+import { type Column, type Notebook, setEntry, type TableCell, type Value } from "../cells/index.ts";
 import { errorLine, hiddenValue } from "./cell-view.ts";
 import type { Caret, Fault, Leaving } from "./entering.ts";
 import { EntryFaults, isNumber } from "./entry-faults.ts";
@@ -18,10 +7,10 @@ import { formatNumber } from "./format.ts";
 import { formulaLine } from "./formula-line.ts";
 import { heldBack } from "./held-text.ts";
 import { openMenu } from "./menu.ts";
-import { tell } from "./notice.ts";
 import { ReasonedCell } from "./reasoned-cell.ts";
+import { TableChoice } from "./table-choice.ts";
 import { addColumn, addRow, columnDetails, columnItems, dropRow, rowItems } from "./table-menus.ts";
-import { blockBetween, entryAsked, isWithin, type Place, placeByKey, sizeOf } from "./table-places.ts";
+import { entryAsked, type Place, placeByKey, sizeOf } from "./table-places.ts";
 import { oneLine } from "./value-text.ts";
 import { words } from "./words.ts";
 
@@ -30,10 +19,7 @@ import { words } from "./words.ts";
  * them; Enter, F2 or typing enters one.
  */
 export class TableCellView extends ReasonedCell<TableCell> {
-  /** The entry that has or had the focus. */
-  private place: Place = { row: 0, column: 0 };
-  /** The other end of the block that is chosen; null where only one entry is. */
-  private anchor: Place | null = null;
+  private readonly choice = new TableChoice(this);
   /** The column whose name and unit are entered. */
   private column = 0;
   private columnRefusal: string | null = null;
@@ -67,7 +53,7 @@ export class TableCellView extends ReasonedCell<TableCell> {
           ${this.held ? errorLine({ code: "syntax", message: this.held.message, root: "" }) : error ? errorLine(error) : nothing}
         </div>
         ${this.renderReason()}
-        <p class="unseen" role="status">${this.anchor === null ? "" : words.chosenBlock(...sizeOf(this.block))}</p>
+        <p class="unseen" role="status">${this.choice.isBlock ? words.chosenBlock(...sizeOf(this.choice.block)) : ""}</p>
       </div>
       ${this.renderTools(this.rowTools())}`;
   }
@@ -97,7 +83,7 @@ export class TableCellView extends ReasonedCell<TableCell> {
   private renderHandle(place: Place, label: string): TemplateResult {
     const isFirst = this.cell.rows.length === 0 && place.column === 0;
     const open = (event: Event): void => {
-      const focus = (to: Place): void => void this.focusEntry(to);
+      const { focus } = this.choice;
       const items =
         place.row < 0
           ? columnItems(this.desk, this.cell, place.column, focus, (column) => void this.enterColumn(column))
@@ -105,27 +91,25 @@ export class TableCellView extends ReasonedCell<TableCell> {
       openMenu(event.currentTarget as HTMLElement, label, items);
     };
     return html`<button type="button" class="cover" data-place="${place.row}:${place.column}" aria-haspopup="menu"
-      tabindex=${isFirst || this.isHere(place) ? 0 : -1} aria-label=${label} @click=${open} @focus=${() => this.stand(place)}
+      tabindex=${isFirst || this.choice.isHere(place) ? 0 : -1} aria-label=${label} @click=${open} @focus=${() => this.choice.stand(place)}
       @keydown=${(event: KeyboardEvent) => this.walk(event, place)}></button>`;
   }
 
-  private readonly isHere = ({ row, column }: Place): boolean => row === this.place.row && column === this.place.column;
-
   private renderEntry(column: Column, text: string, place: Place): TemplateResult {
-    const isHere = this.isHere(place);
+    const isHere = this.choice.isHere(place);
     const fault = column.text ? null : (this.faultAt(place) ?? this.faults.of(text));
     const atRest =
       column.text || (isNumber(text) && !fault)
         ? html`<span class="plain">${text}</span>`
         : this.renderFormula(text, column, place.row, fault);
     if (isHere && this.entered === "entry") return this.renderEntered(column, place, atRest);
-    const isChosen = this.anchor !== null && isWithin(this.block, place);
+    const isChosen = this.choice.isInBlock(place);
     return html`<td class="${column.text ? "text" : "number"}${fault && !fault.waits ? " wrong" : ""}${isChosen ? " chosen" : ""}">
       ${atRest}
       <button type="button" class="cover" data-place="${place.row}:${place.column}" tabindex=${isHere ? 0 : -1}
         aria-label=${words.editEntry(this.bareName, place.row + 1, column.name)} aria-description=${text}
-        @click=${(event: MouseEvent) => (event.shiftKey ? this.extend(place) : this.enter(place, "all"))}
-        @mousedown=${(event: MouseEvent) => event.shiftKey && event.preventDefault()} @focus=${() => this.stand(place)}
+        @click=${(event: MouseEvent) => (event.shiftKey ? this.choice.extend(place) : this.enter(place, "all"))}
+        @mousedown=${(event: MouseEvent) => event.shiftKey && event.preventDefault()} @focus=${() => this.choice.stand(place)}
         @keydown=${(event: KeyboardEvent) => this.key(event, place)}></button>
     </td>`;
   }
@@ -160,10 +144,10 @@ export class TableCellView extends ReasonedCell<TableCell> {
   /** What can be done with rows shows beside a table that has the focus. */
   private rowTools(): TemplateResult[] {
     const { rows, columns } = this.cell;
-    const row = Math.max(0, Math.min(this.place.row, rows.length - 1));
-    const focus = (to: Place): void => void this.focusEntry(to);
+    const row = Math.max(0, Math.min(this.choice.place.row, rows.length - 1));
+    const { focus } = this.choice;
     const add = (): void => addRow(this.desk, this.cell, Math.min(row + 1, rows.length), focus);
-    const remove = (): void => dropRow(this.desk, this.cell, { row, column: this.place.column }, focus);
+    const remove = (): void => dropRow(this.desk, this.cell, { row, column: this.choice.place.column }, focus);
     const another = (): void => {
       addColumn(this.desk, this.cell, columns.length);
       this.enterColumn(columns.length);
@@ -187,7 +171,7 @@ export class TableCellView extends ReasonedCell<TableCell> {
 
   private async enterColumn(column: number): Promise<void> {
     this.column = column;
-    this.place = { row: -1, column };
+    this.choice.take({ row: -1, column });
     this.columnRefusal = null;
     await this.enterDetails();
     this.querySelector<HTMLInputElement>(".details input")?.select();
@@ -201,10 +185,10 @@ export class TableCellView extends ReasonedCell<TableCell> {
     }
     this.columnRefusal = null;
     super.leaveDetails(calledOff);
-    this.focusEntry(this.place);
+    this.choice.focus(this.choice.place);
   }
 
-  protected override askedEntry = () => entryAsked(this.cell, this.place);
+  protected override askedEntry = () => entryAsked(this.cell, this.choice.place);
 
   private faultAt({ row, column }: Place): Fault | null {
     const { result, cell } = this;
@@ -220,16 +204,8 @@ export class TableCellView extends ReasonedCell<TableCell> {
     return { cell: this.cell.id, program, functions, namesCells: true, unit: unit ?? null };
   }
 
-  private stand(place: Place): void {
-    if (this.isHere(place)) return;
-    this.place = place;
-    this.anchor = null;
-    this.requestUpdate();
-  }
-
   private async enter(place: Place, caret: Caret, first?: string): Promise<void> {
-    this.place = place;
-    this.anchor = null;
+    this.choice.take(place);
     this.textBefore = this.textOf(place);
     this.textAtFirst = first ?? this.textBefore;
     this.caret = caret;
@@ -242,16 +218,15 @@ export class TableCellView extends ReasonedCell<TableCell> {
     const { key, ctrlKey, metaKey, altKey } = event;
     if (altKey || event.isComposing) return;
     if ((ctrlKey || metaKey) && key.toLowerCase() === "a") {
-      this.anchor = { row: 0, column: 0 };
-      this.move({ row: this.cell.rows.length - 1, column: this.cell.columns.length - 1 });
+      this.choice.all();
       event.preventDefault();
       return;
     }
     if (ctrlKey || metaKey || this.walk(event, place)) return;
     if (key === "F2") this.enter(place, Number.POSITIVE_INFINITY);
-    else if (key === "Delete") this.clear();
+    else if (key === "Delete") this.choice.clear();
     else if (key === "Backspace") this.enter(place, 0, "");
-    else if (key === "Escape" && this.anchor) this.choose(null);
+    else if (key === "Escape" && this.choice.isBlock) this.choice.drop();
     else if (key.length === 1 && key !== " ") this.enter(place, 1, key);
     else return;
     event.preventDefault();
@@ -263,72 +238,9 @@ export class TableCellView extends ReasonedCell<TableCell> {
     const to = ctrlKey || metaKey || altKey ? null : this.target(key, place);
     if (!to) return false;
     event.preventDefault();
-    if (shiftKey) this.extend(to);
-    else this.focusEntry(to);
+    if (shiftKey) this.choice.extend(to);
+    else this.choice.focus(to);
     return true;
-  }
-
-  private extend(place: Place): void {
-    if (this.place.row < 0 || this.place.column < 0) return;
-    this.anchor ??= this.place;
-    this.move({ row: Math.max(0, place.row), column: Math.max(0, place.column) });
-  }
-
-  /** Goes to a place and keeps the other end of the block. */
-  private async move(place: Place): Promise<void> {
-    const { anchor } = this;
-    await this.focusEntry(place);
-    this.choose(anchor);
-  }
-
-  private choose(anchor: Place | null): void {
-    this.anchor = anchor;
-    this.requestUpdate();
-  }
-
-  private get block(): Block {
-    return blockBetween(this.place, this.anchor ?? this.place);
-  }
-
-  private clear(): void {
-    this.desk.session.edit((notebook) => clearBlock(notebook, this.cell.id, this.block));
-  }
-
-  /** Copying, cutting and pasting are the browser's own commands, wherever the person finds them. */
-  private readonly clipboard = (event: ClipboardEvent): void => {
-    const isOurs =
-      this.entered === null &&
-      document.activeElement?.closest(".entries tbody td") &&
-      this.contains(document.activeElement);
-    if (!isOurs || !event.clipboardData) return;
-    event.preventDefault();
-    if (event.type === "paste") {
-      this.paste(event.clipboardData.getData("text/plain"));
-      return;
-    }
-    event.clipboardData.setData("text/plain", blockText(this.cell, this.block));
-    if (event.type === "cut") this.clear();
-  };
-
-  private paste(text: string): void {
-    const entries = readBlock(text);
-    const from = { row: this.block.rows[0], column: this.block.columns[0] };
-    this.desk.session.edit((notebook) => putBlock(notebook, this.cell.id, from.row, from.column, entries));
-    const width = Math.max(...entries.map((row) => row.length));
-    const room = this.cell.columns.length - from.column;
-    if (width > room) tell(words.leftOff(width - room));
-    this.anchor = from;
-    this.move({ row: from.row + entries.length - 1, column: from.column + Math.min(width, room) - 1 });
-  }
-
-  override connectedCallback(): void {
-    super.connectedCallback();
-    for (const name of ["copy", "cut", "paste"] as const) document.addEventListener(name, this.clipboard);
-  }
-
-  override disconnectedCallback(): void {
-    super.disconnectedCallback();
-    for (const name of ["copy", "cut", "paste"] as const) document.removeEventListener(name, this.clipboard);
   }
 
   private target(key: string, place: Place): Place | null {
@@ -336,7 +248,7 @@ export class TableCellView extends ReasonedCell<TableCell> {
   }
 
   private readonly type = (text: string): void => {
-    const { row, column } = this.place;
+    const { row, column } = this.choice.place;
     const { name = "", text: isText } = this.cell.columns[column] ?? {};
     this.held = isText ? null : heldBack(this.desk, this.cell.id, text, this.edit(text), { row, column: name });
     if (this.held === null) this.set(text);
@@ -345,23 +257,25 @@ export class TableCellView extends ReasonedCell<TableCell> {
 
   private readonly leave = (by: Leaving, text: string): void => {
     if (!this.close(by === "escape" ? this.textBefore : text) || by === "away") return;
-    const { row, column } = this.place;
-    this.focusEntry(by === "enter" ? (this.target("ArrowDown", { row, column }) ?? { row, column }) : { row, column });
+    const { row, column } = this.choice.place;
+    this.choice.focus(
+      by === "enter" ? (this.target("ArrowDown", { row, column }) ?? { row, column }) : { row, column },
+    );
   };
 
   private readonly step = (direction: -1 | 1, text: string): boolean => {
-    const to = this.target(direction < 0 ? "ArrowUp" : "ArrowDown", this.place);
+    const to = this.target(direction < 0 ? "ArrowUp" : "ArrowDown", this.choice.place);
     if (!to || to.row < 0 || !this.close(text)) return false;
-    this.focusEntry(to);
+    this.choice.focus(to);
     return true;
   };
 
   /** Tab goes to the next entry, row by row; past the last, or before the first, it leaves the table. */
   private readonly tab = (direction: -1 | 1, text: string): boolean => {
     const width = this.cell.columns.length;
-    const next = this.place.row * width + this.place.column + direction;
+    const next = this.choice.place.row * width + this.choice.place.column + direction;
     if (next < 0 || next >= width * this.cell.rows.length || !this.close(text)) return false;
-    this.focusEntry({ row: Math.floor(next / width), column: next % width });
+    this.choice.focus({ row: Math.floor(next / width), column: next % width });
     return true;
   };
 
@@ -376,25 +290,16 @@ export class TableCellView extends ReasonedCell<TableCell> {
   }
 
   private set(text: string): void {
-    const { row, column } = this.place;
+    const { row, column } = this.choice.place;
     this.desk.session.edit(this.edit(text), `type ${this.cell.id} ${row} ${column}`);
   }
 
   private edit(text: string): (notebook: Notebook) => Notebook {
-    const { row, column } = this.place;
+    const { row, column } = this.choice.place;
     return (notebook) => setEntry(notebook, this.cell.id, row, column, text);
   }
 
   private textOf({ row, column }: Place): string {
     return this.cell.rows[row]?.[column] ?? "";
-  }
-
-  private async focusEntry(place: Place): Promise<void> {
-    this.place = place;
-    this.anchor = null;
-    this.requestUpdate();
-    await this.updateComplete;
-    const at = this.querySelector<HTMLElement>(`[data-place="${place.row}:${place.column}"]`);
-    (at ?? this.querySelector<HTMLElement>(".name-button"))?.focus();
   }
 }
