@@ -16,7 +16,7 @@ export { constants, isName, keywords, readSignature } from "./names.ts";
 export { duplicateCell, newCell, unusedName } from "./new-cell.ts";
 export * from "./notebook.ts";
 export { NotebookError } from "./notebook-errors.ts";
-export { readNotebook, writeNotebook } from "./notebook-file.ts";
+export { packNotebook, readNotebook, writeNotebook } from "./notebook-file.ts";
 export { override } from "./override.ts";
 export { segments } from "./path.ts";
 export { runPlan } from "./plan.ts";

@@ -50,6 +50,14 @@ export function writeNotebook(notebook: Notebook): string {
   return text;
 }
 
+/**
+ * A notebook as a text that `readNotebook` reads, made as quickly as can be: on one line, and without a look at whether
+ * it can be read back. For what is kept at every edit; a person's file is written by `writeNotebook`.
+ */
+export function packNotebook(notebook: Notebook): string {
+  return JSON.stringify({ format: fileFormat, version: versionAfter(migrations), ...notebook });
+}
+
 function fileObject(text: string): FileObject {
   if (text.length > largestFile) throw new NotebookError("", messages.tooLarge(text.length, largestFile));
   const content = text.replace(/^\uFEFF/, "");

@@ -12,6 +12,8 @@ type Stop = () => void;
 
 /** An open notebook: what it says, its compiled cells, their latest results, and who wants to hear of a change. */
 export class Session {
+  /** While true nothing can be edited, undone or redone here: somebody else edits this notebook. It can be opened. */
+  readOnly = false;
   private current: Notebook = { title: "", cells: [], trials: [] };
   private compiled: Program;
   private history = new History();
@@ -48,6 +50,7 @@ export class Session {
    * gesture, such as a drag, are one step together until `endGesture`.
    */
   edit(change: (notebook: Notebook) => Notebook, gesture: string | null = null): void {
+    if (this.readOnly) return;
     const before = this.current;
     const next = change(before);
     if (next === before) return;
@@ -61,11 +64,11 @@ export class Session {
   }
 
   get canUndo(): boolean {
-    return this.history.canUndo;
+    return !this.readOnly && this.history.canUndo;
   }
 
   get canRedo(): boolean {
-    return this.history.canRedo;
+    return !this.readOnly && this.history.canRedo;
   }
 
   /** The step that `undo` would take back, and the one that `redo` would do again, where there is one. */
@@ -75,12 +78,12 @@ export class Session {
 
   /** Takes the last step back, if there is one. */
   undo(): void {
-    if (this.history.canUndo) this.take(this.history.undo(this.current));
+    if (this.canUndo) this.take(this.history.undo(this.current));
   }
 
   /** Does again what was taken back last, if anything was. */
   redo(): void {
-    if (this.history.canRedo) this.take(this.history.redo(this.current));
+    if (this.canRedo) this.take(this.history.redo(this.current));
   }
 
   /** Ids of the cells whose value an unanswered question hides. */

@@ -1,0 +1,64 @@
+import type { Notebook } from "../../cells/index.ts";
+import type { Draft } from "./kept.ts";
+
+type Edit = (notebook: Notebook) => Notebook;
+
+/**
+ * What is typed but has not taken effect in the notebook: a text that the editor holds back, and answers to questions
+ * that are not given yet. It is kept all the same, so that a crash does not cost it.
+ */
+export class Drafts {
+  private held: Edit | null = null;
+  private answers: Readonly<Record<string, Draft>> = {};
+  private readonly listeners = new Set<() => void>();
+
+  /** Begins anew, for another notebook. */
+  reset(answers: Readonly<Record<string, Draft>> = {}): void {
+    this.held = null;
+    this.answers = answers;
+  }
+
+  /** The edit that leaving the editor now would be; null where what is typed has taken effect. */
+  hold(edit: Edit | null): void {
+    if (edit === null && this.held === null) return;
+    this.held = edit;
+    this.tell();
+  }
+
+  /** The answer that is being written to a question. */
+  answer(question: string): Draft {
+    return (Object.hasOwn(this.answers, question) && this.answers[question]) || { answer: "", reason: "" };
+  }
+
+  setAnswer(question: string, draft: Draft): void {
+    const { [question]: _, ...others } = this.answers;
+    const isEmpty = draft.answer === "" && draft.reason === "";
+    this.answers = isEmpty ? others : { ...others, [question]: draft };
+    this.tell();
+  }
+
+  /** All answers that are being written, by question. */
+  get all(): Readonly<Record<string, Draft>> {
+    return this.answers;
+  }
+
+  /** The notebook as it would be if the editor were left now. */
+  appliedTo(notebook: Notebook): Notebook {
+    try {
+      return this.held?.(notebook) ?? notebook;
+    } catch {
+      // The cell that it was typed in is gone.
+      return notebook;
+    }
+  }
+
+  /** Calls back at each change. Gives what ends it. */
+  onChange(listener: () => void): () => void {
+    this.listeners.add(listener);
+    return () => this.listeners.delete(listener);
+  }
+
+  private tell(): void {
+    for (const listener of this.listeners) listener();
+  }
+}

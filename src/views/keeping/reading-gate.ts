@@ -1,0 +1,41 @@
+/**
+ * While a notebook can only be read the session refuses every edit; here nothing that edits even opens, and a person who
+ * tries is told why. Going about, copying and whatever else only reads stays as it is.
+ */
+
+/** Where edits begin: in the text, on the board and at the title. */
+const rooms = "main, #board, .title";
+const doors =
+  ".cover, .quiet, .more, .insert, .add-cell, .slider, .answering *, .details *, .keep, .choice, svg:has(.choice)";
+
+/** Stops what would edit within `root` while `reads` is true, and calls `say` instead. Gives what ends it. */
+export function guardReading(root: HTMLElement, reads: () => boolean, say: () => void): () => void {
+  const guard = (event: Event): void => {
+    if (!reads() || !(event.target instanceof Element) || !event.target.closest(rooms)) return;
+    const wants = event instanceof KeyboardEvent ? keyEdits(event, event.target) : pointerEdits(event, event.target);
+    if (!wants) return;
+    event.preventDefault();
+    event.stopImmediatePropagation();
+    // A press is told once, not at each of its events.
+    if (event.type !== "pointerdown" && event.type !== "mousedown") say();
+  };
+  const kinds = ["pointerdown", "mousedown", "click", "keydown", "beforeinput", "cut", "paste", "drop"];
+  for (const kind of kinds) root.addEventListener(kind, guard, { capture: true });
+  return () => {
+    for (const kind of kinds) root.removeEventListener(kind, guard, { capture: true });
+  };
+}
+
+function pointerEdits({ type }: Event, target: Element): boolean {
+  if (type === "cut" || type === "paste" || type === "beforeinput") return true;
+  return target.closest(doors) !== null;
+}
+
+/** Tab, Escape and, but on a knob, the arrow keys lead on; with Control they copy and choose. */
+function keyEdits({ key, ctrlKey, metaKey, altKey }: KeyboardEvent, target: Element): boolean {
+  const isUpOrDown = key === "ArrowUp" || key === "ArrowDown";
+  if (target.closest(".cell") && ((altKey && isUpOrDown) || ((ctrlKey || metaKey) && key === "Enter"))) return true;
+  if (ctrlKey || metaKey || altKey || !target.closest(doors)) return false;
+  if (target.closest(".slider")) return /^(Arrow|Page|Home|End)/.test(key);
+  return key.length === 1 || ["Enter", "F2", "Delete", "Backspace"].includes(key);
+}
