@@ -5,14 +5,4 @@ import "./views/views.css";
 
 const notebooks = import.meta.glob<string>("../notebooks/*.json", { query: "?raw", import: "default" });
 
-/** The notebook that a person sees first. */
-const demo = "../notebooks/plover.json";
-
-startApp(document.body, {
-  functions,
-  first: async () => {
-    const load = notebooks[demo];
-    if (!load) throw new Error(`got no notebook ${demo}, expected it beside the others`);
-    return load();
-  },
-});
+startApp(document.body, { functions, shipped: { texts: notebooks, first: "../notebooks/plover.json" } });

@@ -73,7 +73,10 @@ export class Session {
 
   /** The step that `undo` would take back, and the one that `redo` would do again, where there is one. */
   get steps(): { readonly undo: Step | undefined; readonly redo: Step | undefined } {
-    return { undo: this.history.last, redo: this.history.next };
+    return {
+      undo: this.readOnly ? undefined : this.history.last,
+      redo: this.readOnly ? undefined : this.history.next,
+    };
   }
 
   /** Takes the last step back, if there is one. */

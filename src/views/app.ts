@@ -1,5 +1,5 @@
 import { html, LitElement, nothing, type PropertyValues, type TemplateResult } from "lit";
-import { NotebookError, readNotebook, Session, type Subject, writeNotebook } from "../cells/index.ts";
+import { type Notebook, NotebookError, Session, type Subject, writeNotebook } from "../cells/index.ts";
 import type { FunctionTable } from "../library/index.ts";
 import { loadWhy } from "./ask-why.ts";
 import { Baseline } from "./baseline.ts";
@@ -12,6 +12,8 @@ import type { Find } from "./find.ts";
 import { loadEditor } from "./formula-entry.ts";
 import { goTo } from "./go-to.ts";
 import { IdleQueue, whenIdle } from "./idle-queue.ts";
+import { type InFile, Keeping, type KeptApp, type Shipped } from "./keeping/keeping.ts";
+import { tell } from "./notice.ts";
 import { OpenFile } from "./open-file.ts";
 import type { Page } from "./page.ts";
 import { sheetElementId } from "./sheet.ts";
@@ -37,7 +39,7 @@ export class App extends LitElement {
   declare private saving: string;
   declare private dropping: boolean;
   /** A file that waits for an answer about unsaved changes. */
-  declare private waiting: { readonly open: () => Promise<void> } | null;
+  declare private waiting: { readonly open: () => Promise<unknown> } | null;
 
   /** What "why" is asked of, while that is shown. */
   declare private asked: Subject | null;
@@ -46,17 +48,17 @@ export class App extends LitElement {
 
   private readonly session: Session;
   private readonly file: OpenFile;
+  private readonly keeping: Keeping;
   private comparing = 0;
 
-  constructor(
-    functions: FunctionTable,
-    private readonly first: () => Promise<string>,
-  ) {
+  constructor(functions: FunctionTable, shipped: Shipped) {
     super();
     this.session = new Session(functions);
     this.file = new OpenFile(this.session);
+    this.keeping = new Keeping(this.forKeeping(shipped));
     const [baseline, swept, idle] = [new Baseline(), new SweptRows(), new IdleQueue()];
-    this.desk = { serial: 0, session: this.session, functions, baseline, swept, idle };
+    const { drafts } = this.keeping;
+    this.desk = { serial: 0, session: this.session, functions, baseline, drafts, swept, idle };
     this.alarm = null;
     this.news = "";
     this.saving = "";
@@ -74,6 +76,7 @@ export class App extends LitElement {
     this.session.onNotebook(() => this.tellSaving());
     this.addEventListener("open-notebook", () => this.ask());
     this.addEventListener("save-notebook", () => this.save());
+    this.addEventListener("list-notebooks", () => this.list());
     this.addEventListener("find-cell", () => this.find());
     this.addEventListener("undo-step", () => this.step("undo"));
     this.addEventListener("redo-step", () => this.step("redo"));
@@ -87,7 +90,8 @@ export class App extends LitElement {
     this.addEventListener("end-why", () => this.endWhy());
     window.addEventListener("keydown", this.key);
     window.addEventListener("beforeunload", (event) => {
-      if (this.file.changed) event.preventDefault();
+      const isInFile = !this.file.changed && this.keeping.drafts.areEmpty;
+      if (!this.keeping.holds && !isInFile) event.preventDefault();
     });
     for (const name of ["dragenter", "dragover", "dragleave", "drop"] as const) {
       window.addEventListener(name, this.drag);
@@ -106,7 +110,8 @@ export class App extends LitElement {
         <a href="#page">${words.skipToPage}</a>
         <a href="#board">${words.skipToBoard}</a>
       </nav>
-      <header><spanwise-bar .desk=${desk} .saving=${this.saving}></spanwise-bar></header>
+      <header><spanwise-bar .desk=${desk} .saving=${this.saving} .keeping=${this.keeping}></spanwise-bar>
+        <spanwise-reading .keeping=${this.keeping}></spanwise-reading></header>
       <div class="alarms" role="alert">${this.alarm === null ? nothing : this.renderAlarm(this.alarm)}</div>
       <div class="halves${this.asked ? " explaining" : ""}">
         <main id="page" tabindex="-1"><spanwise-page .desk=${desk}></spanwise-page></main>
@@ -145,12 +150,25 @@ export class App extends LitElement {
     </dialog>`;
   }
 
-  /** The notebook that comes with the app; it is in no file of the person's. */
+  private forKeeping(shipped: Shipped): KeptApp {
+    const { session, file } = this;
+    return {
+      session,
+      file,
+      shipped,
+      take: (notebook, saved, inFile) => this.take(notebook, saved, inFile),
+      unlessLost: (goOn) => this.unlessLost(goOn),
+      leaveEntry: () => this.leaveEntry(),
+      alarm: (text) => {
+        this.alarm = text;
+      },
+      tell,
+    };
+  }
+
   private async openFirst(): Promise<void> {
     try {
-      const text = await this.first();
-      // Meanwhile a file may have been dropped.
-      if (this.desk.serial === 0) await this.take(text, null);
+      await this.keeping.start();
     } catch (error) {
       console.error(error);
       this.alarm = words.demoMissing;
@@ -160,7 +178,7 @@ export class App extends LitElement {
 
   private async ask(): Promise<void> {
     this.leaveEntry();
-    await this.unlessUnsaved(async () => {
+    await this.unlessLost(async () => {
       const file = await chooseFile();
       if (file === undefined) this.querySelector<HTMLInputElement>(".upload")?.click();
       else if (file) await this.open(file);
@@ -186,7 +204,7 @@ export class App extends LitElement {
   /** Opens a file; where it is no notebook the open one stays and a message says why. */
   private async open(file: OpenedFile): Promise<void> {
     try {
-      await this.take(file.text, file);
+      await this.keeping.openFile(file);
       this.alarm = null;
       this.news = words.opened(this.session.notebook.title);
     } catch (error) {
@@ -195,14 +213,13 @@ export class App extends LitElement {
     }
   }
 
-  private async take(text: string, file: OpenedFile | null): Promise<void> {
-    const notebook = readNotebook(text);
+  private async take(notebook: Notebook, saved: Notebook, { name, handle }: InFile): Promise<void> {
     const baseline = new Baseline();
     // First the desk: cells that are asked to draw by the session are then those of the new notebook.
     this.asked = null;
     this.desk = { ...this.desk, serial: this.desk.serial + 1, baseline, swept: new SweptRows() };
     this.session.open(notebook);
-    this.file.isSaved(notebook, file?.name ?? null, file?.handle ?? null);
+    this.file.isSaved(saved, name, handle);
     this.tellSaving();
     await this.session.settled();
     baseline.capture(this.session);
@@ -217,6 +234,7 @@ export class App extends LitElement {
       const saved = await saveFile(this.file.name ?? fileNameOf(notebook.title), text, this.file.handle);
       if (!saved) return false;
       this.file.isSaved(notebook, saved.name, saved.handle);
+      this.keeping.wasSaved();
       this.alarm = null;
       this.news = words.savedAs(saved.name);
       this.tellSaving();
@@ -227,9 +245,10 @@ export class App extends LitElement {
     }
   }
 
-  /** Goes on at once, or when the person has said what becomes of unsaved changes. */
-  private async unlessUnsaved(open: () => Promise<void>): Promise<void> {
-    if (this.file.changed) this.waiting = { open };
+  /** Goes on at once, or when the person has said what becomes of changes that are neither kept nor in a file. */
+  private async unlessLost(open: () => Promise<unknown>): Promise<void> {
+    await this.keeping.flush();
+    if (!this.keeping.holds && this.file.changed) this.waiting = { open };
     else await open();
   }
 
@@ -305,6 +324,12 @@ export class App extends LitElement {
     this.querySelector<Page>("spanwise-page")?.reveal(step);
   }
 
+  private async list(): Promise<void> {
+    this.leaveEntry();
+    const { openList } = await import("./keeping/list-dialog.ts");
+    openList(this.keeping);
+  }
+
   private find(): void {
     this.querySelector<Find>("spanwise-find")?.open();
   }
@@ -325,6 +350,6 @@ export class App extends LitElement {
     // Leaving for a part of the page is not leaving the window.
     else if (event.type === "drop" || event.relatedTarget === null) this.dropping = false;
     const [file] = event.type === "drop" ? event.dataTransfer.files : [];
-    if (file) this.unlessUnsaved(() => this.openRead(file));
+    if (file) this.unlessLost(() => this.openRead(file));
   };
 }

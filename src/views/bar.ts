@@ -1,6 +1,8 @@
 import { html, LitElement, nothing, type TemplateResult } from "lit";
 import { type HistoryStep, setTitle } from "../cells/index.ts";
 import type { Desk } from "./desk.ts";
+import type { Keeping } from "./keeping/keeping.ts";
+import { words as keepingWords } from "./keeping/words.ts";
 import { stepWords } from "./step-words.ts";
 import { applyTheme, keptTheme, type Theme, themes } from "./theme-choice.ts";
 import { words } from "./words.ts";
@@ -10,11 +12,13 @@ export class Bar extends LitElement {
   static override properties = {
     desk: { attribute: false },
     saving: { attribute: false },
+    keeping: { attribute: false },
     entered: { state: true },
   };
   declare desk: Desk;
   /** What is told beside the title: saved, changed, or nothing. */
   declare saving: string;
+  declare keeping: Keeping;
   declare entered: boolean;
   private titleBefore = "";
   private stops: (() => void)[] = [];
@@ -33,7 +37,7 @@ export class Bar extends LitElement {
     super.connectedCallback();
     const { session } = this.desk;
     const update = (): void => this.requestUpdate();
-    this.stops = [session.onNotebook(update), session.onSettled(update)];
+    this.stops = [session.onNotebook(update), session.onSettled(update), this.keeping.onChange(update)];
   }
 
   override disconnectedCallback(): void {
@@ -44,6 +48,7 @@ export class Bar extends LitElement {
   protected override render(): TemplateResult {
     return html`
       ${this.renderTitle()}
+      ${this.renderKept()}
       <p class="saving" role="status">${this.saving}</p>
       ${this.renderChecks()}
       <div class="actions">
@@ -51,9 +56,20 @@ export class Bar extends LitElement {
         <select class="colours" aria-label=${words.colours} @change=${(event: Event) => applyTheme((event.target as HTMLSelectElement).value as Theme)}>
           ${themes.map((theme) => html`<option value=${theme} ?selected=${theme === keptTheme()}>${words.colourChoices[theme]}</option>`)}
         </select>
+        <button type="button" class="sign-button list-button" title=${keepingWords.notebooksHint} aria-label=${keepingWords.notebooks} @click=${() => this.ask("list-notebooks")}
+          ><svg viewBox="0 0 16 16" aria-hidden="true"><path d="M2.5 5.5V14.5H10.5 M5.5 1.5H13.5V11.5H5.5Z M8 4.5H11 M8 7.5H11"></path></svg><span>${keepingWords.notebooks}</span></button>
         <button type="button" title=${words.openHint} @click=${() => this.ask("open-notebook")}>${words.open}</button>
         <button type="button" title=${words.saveHint} @click=${() => this.ask("save-notebook")}>${words.save}</button>
       </div>`;
+  }
+
+  /** It stays in its place when there is nothing to tell, as the one that is read out is told of what is new in it. */
+  private renderKept(): TemplateResult {
+    const { isKept } = this.keeping;
+    if (isKept === false) {
+      return html`<p class="kept not" title=${keepingWords.notKeptHint}><span aria-hidden="true">✕</span> ${keepingWords.notKept}</p>`;
+    }
+    return html`<p class="kept" title=${keepingWords.keptHint}>${isKept ? keepingWords.kept : ""}</p>`;
   }
 
   private renderTitle(): TemplateResult {

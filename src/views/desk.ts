@@ -2,6 +2,7 @@ import type { Session } from "../cells/index.ts";
 import type { FunctionTable } from "../library/index.ts";
 import type { Baseline } from "./baseline.ts";
 import type { IdleQueue } from "./idle-queue.ts";
+import type { Drafts } from "./keeping/drafts.ts";
 import type { SweptRows } from "./swept-rows.ts";
 
 /** What every part of the screen works with. A notebook that is opened gets a new one, so that nothing is carried over. */
@@ -11,6 +12,8 @@ export interface Desk {
   readonly session: Session;
   readonly functions: FunctionTable;
   readonly baseline: Baseline;
+  /** What is typed but has not taken effect. */
+  readonly drafts: Drafts;
   /** What the charts sweep. */
   readonly swept: SweptRows;
   /** Draws what is off the screen, when nothing moves. */

@@ -6,6 +6,7 @@ import { FigureCellView } from "./figure-cell.ts";
 import { Find } from "./find.ts";
 import { FormulaCell } from "./formula-cell.ts";
 import { FormulaEntry } from "./formula-entry.ts";
+import { ReadingBanner } from "./keeping/reading-banner.ts";
 import { NoteCellView } from "./note-cell.ts";
 import { Notice } from "./notice.ts";
 import { Page } from "./page.ts";
@@ -31,6 +32,7 @@ const elements: readonly (readonly [string, CustomElementConstructor])[] = [
   ["spanwise-formula-entry", FormulaEntry],
   ["spanwise-find", Find],
   ["spanwise-notice", Notice],
+  ["spanwise-reading", ReadingBanner],
 ];
 
 /** Makes our elements known to the page. */

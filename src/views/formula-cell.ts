@@ -165,6 +165,7 @@ export class FormulaCell extends ReasonedCell<GivenCell | DerivedCell | CheckCel
     if (this.entered !== "formula") return;
     this.setFormula(by === "escape" ? this.formulaBefore : text);
     this.desk.session.endGesture();
+    this.desk.drafts.hold(null);
     this.held = null;
     this.rest(by === "away" ? null : ".formula-button");
   };

@@ -7,8 +7,21 @@ import { syntaxFault } from "./syntax-fault.ts";
 /**
  * Why a text that is being typed is held back in the editor: it cannot be read, or its own cell would have an error
  * before anything is computed. Null where it can take effect at once. So a half-typed formula disturbs no other cell.
+ * What is held back is kept all the same.
  */
 export function heldBack(
+  desk: Desk,
+  cell: string,
+  text: string,
+  edit: (notebook: Notebook) => Notebook,
+  place?: { readonly row: number; readonly column: string },
+): Fault | null {
+  const fault = faultOf(desk, cell, text, edit, place);
+  desk.drafts.hold(fault && edit);
+  return fault;
+}
+
+function faultOf(
   { session, functions }: Desk,
   cell: string,
   text: string,

@@ -15,8 +15,6 @@ import { words } from "./words.ts";
  * stand side by side, and why they differ can be said. All of it is kept in the notebook.
  */
 export class QuestionCellView extends CellView<QuestionCell> {
-  /** What is being written before it is kept. */
-  private draft = { answer: "", reason: "" };
   private lacksAnswer = false;
   private becauseBefore = "";
 
@@ -38,7 +36,13 @@ export class QuestionCellView extends CellView<QuestionCell> {
   }
 
   private renderForm(): TemplateResult {
-    const { draft } = this;
+    const { drafts } = this.desk;
+    const draft = drafts.answer(this.cell.id);
+    const write = (part: "answer" | "reason") => (event: Event) =>
+      drafts.setAnswer(this.cell.id, {
+        ...drafts.answer(this.cell.id),
+        [part]: (event.target as HTMLTextAreaElement).value,
+      });
     const key = (event: KeyboardEvent): void => {
       if (event.key !== "Enter" || !(event.ctrlKey || event.metaKey)) return;
       event.preventDefault();
@@ -48,15 +52,11 @@ export class QuestionCellView extends CellView<QuestionCell> {
     return html`<div class="answering" @keydown=${key}>
       <label><span>${words.yourPrediction}</span>
         <textarea class="text-entry answer" rows="1" aria-invalid=${this.lacksAnswer ? "true" : "false"} .value=${draft.answer}
-          @input=${(event: Event) => {
-            draft.answer = (event.target as HTMLTextAreaElement).value;
-          }}></textarea></label>
+          @input=${write("answer")}></textarea></label>
       <p class="unfinished" role="status">${this.lacksAnswer ? words.predictFirst : ""}</p>
       <label><span>${words.because}</span>
         <textarea class="text-entry" rows="2" .value=${draft.reason}
-          @input=${(event: Event) => {
-            draft.reason = (event.target as HTMLTextAreaElement).value;
-          }}></textarea></label>
+          @input=${write("reason")}></textarea></label>
       <button type="button" class="keep" @click=${this.keep}>${words.keepAnswer}</button>
     </div>`;
   }
@@ -100,16 +100,18 @@ export class QuestionCellView extends CellView<QuestionCell> {
   }
 
   private readonly keep = async (): Promise<void> => {
-    const answer = this.draft.answer.trim();
+    const { drafts } = this.desk;
+    const draft = drafts.answer(this.cell.id);
+    const answer = draft.answer.trim();
     this.lacksAnswer = answer === "";
     if (this.lacksAnswer) {
       this.requestUpdate();
       this.querySelector<HTMLElement>(".answer")?.focus();
       return;
     }
-    const because = joinBecause({ reason: this.draft.reason, difference: "" });
+    const because = joinBecause({ reason: draft.reason, difference: "" });
     this.desk.session.edit((notebook) => editCell(notebook, this.cell.id, { answer, because }));
-    this.draft = { answer: "", reason: "" };
+    drafts.setAnswer(this.cell.id, { answer: "", reason: "" });
     await this.updateComplete;
     await new Promise(requestAnimationFrame);
     this.querySelector<HTMLElement>(".difference")?.focus();

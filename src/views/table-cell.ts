@@ -284,8 +284,8 @@ export class TableCellView extends ReasonedCell<TableCell> {
     if (this.entered !== "entry") return false;
     this.set(text);
     this.desk.session.endGesture();
-    this.held = null;
-    this.entered = null;
+    this.desk.drafts.hold(null);
+    [this.held, this.entered] = [null, null];
     return true;
   }
 

@@ -77,8 +77,8 @@ test("a broken or a later file leaves the open notebook as it is, and a message 
   await expect.poll(() => alarm.textContent()).not.toContain("letter.txt");
 });
 
-test("opening over unsaved changes asks first", async ({ open }) => {
-  const { page } = await open();
+test("opening over changes that are neither kept nor saved asks first", async ({ open }) => {
+  const { page } = await open({ storage: false });
   await openNotebook(page, trainerText);
   const box = await enterFormula(page, "half");
   await box.fill("210 mm");
@@ -113,8 +113,8 @@ test("a file that is dropped on the window is opened", async ({ open }) => {
   expect(await page.locator(".drop").count()).toBe(0);
 });
 
-test("leaving the page warns only where changes would be lost", async ({ open }) => {
-  const { page } = await open();
+test("leaving the page, where nothing can be kept, warns only of changes since the file", async ({ open }) => {
+  const { page } = await open({ storage: false });
   await openNotebook(page, trainerText);
   const isWarned = () =>
     page.evaluate(() => {

@@ -14,6 +14,8 @@ declare module "vitest" {
     appUrlBelow: string;
     /** Where the one browser that all tests share listens. */
     browserEndpoint: string;
+    /** The browser's program, for a test that starts one of its own. */
+    browserPath: string;
   }
 }
 
@@ -27,6 +29,7 @@ export default async function launch(project: TestProject): Promise<() => Promis
   project.provide("appUrl", app.url);
   project.provide("appUrlBelow", below.url);
   project.provide("browserEndpoint", browser.wsEndpoint());
+  project.provide("browserPath", executablePath);
   return async () => {
     await browser.close();
     await Promise.all([app.close(), below.close()]);

@@ -12,6 +12,8 @@ export interface AppPage {
 export interface OpenOptions extends BrowserContextOptions {
   /** The address; the built app unless told. */
   readonly url?: string;
+  /** False for a browser that has no storage for notebooks, as some private windows have none. */
+  readonly storage?: boolean;
 }
 
 interface Fixtures {
@@ -50,10 +52,11 @@ export const test = base.extend<Fixtures>({
     });
   },
   open: async ({ browser, held }, use) => {
-    await use(async ({ url = inject("appUrl"), ...options } = {}) => {
+    await use(async ({ url = inject("appUrl"), storage = true, ...options } = {}) => {
       const context = await browser.newContext(options);
       held.closers.push(() => context.close());
       await context.addInitScript(reportViolations);
+      if (!storage) await context.addInitScript(removeStorage);
       const page = await context.newPage();
       const complaints: string[] = [];
       held.pages.push({ page, complaints });
@@ -73,6 +76,11 @@ function reportViolations(): void {
       `policy violation: ${event.effectiveDirective} by ${event.blockedURI} at ${event.sourceFile}:${event.lineNumber}`,
     );
   });
+}
+
+/** Runs in the page. */
+function removeStorage(): void {
+  Object.defineProperty(window, "indexedDB", { get: () => undefined });
 }
 
 function listen(page: Page, complaints: string[]): void {

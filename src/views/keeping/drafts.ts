@@ -1,5 +1,5 @@
 import type { Notebook } from "../../cells/index.ts";
-import type { Draft } from "./kept.ts";
+import type { Draft } from "./shelf.ts";
 
 type Edit = (notebook: Notebook) => Notebook;
 
@@ -9,13 +9,13 @@ type Edit = (notebook: Notebook) => Notebook;
  */
 export class Drafts {
   private held: Edit | null = null;
-  private answers: Readonly<Record<string, Draft>> = {};
+  private written: Readonly<Record<string, Draft>> = {};
   private readonly listeners = new Set<() => void>();
 
   /** Begins anew, for another notebook. */
   reset(answers: Readonly<Record<string, Draft>> = {}): void {
     this.held = null;
-    this.answers = answers;
+    this.written = answers;
   }
 
   /** The edit that leaving the editor now would be; null where what is typed has taken effect. */
@@ -27,19 +27,24 @@ export class Drafts {
 
   /** The answer that is being written to a question. */
   answer(question: string): Draft {
-    return (Object.hasOwn(this.answers, question) && this.answers[question]) || { answer: "", reason: "" };
+    return (Object.hasOwn(this.written, question) && this.written[question]) || { answer: "", reason: "" };
   }
 
   setAnswer(question: string, draft: Draft): void {
-    const { [question]: _, ...others } = this.answers;
+    const { [question]: _, ...others } = this.written;
     const isEmpty = draft.answer === "" && draft.reason === "";
-    this.answers = isEmpty ? others : { ...others, [question]: draft };
+    this.written = isEmpty ? others : { ...others, [question]: draft };
     this.tell();
   }
 
   /** All answers that are being written, by question. */
-  get all(): Readonly<Record<string, Draft>> {
-    return this.answers;
+  get answers(): Readonly<Record<string, Draft>> {
+    return this.written;
+  }
+
+  /** True where everything that is typed has taken effect. */
+  get areEmpty(): boolean {
+    return this.held === null && Object.keys(this.written).length === 0;
   }
 
   /** The notebook as it would be if the editor were left now. */

@@ -1,65 +1,62 @@
-import { type ClockPorts, KeepingClock } from "./keeping-clock.ts";
-import type { Kept } from "./kept.ts";
-import { readKept } from "./kept-reader.ts";
-import type { Locks } from "./pen.ts";
-import { withSameCells } from "./same-cells.ts";
-import { type Hindrance, type Shelf, ShelfError } from "./shelf.ts";
-import { type CopyPorts, ShelfCopy } from "./shelf-copy.ts";
-import type { TabChannel } from "./tab-channel.ts";
-import type { Phase } from "./tenancy.ts";
-import { Tenant } from "./tenant.ts";
+import { packNotebook, type Session } from "../../cells/index.ts";
+import type { OpenFile } from "../open-file.ts";
+import type { Drafts } from "./drafts.ts";
+import { type Entry, type Hindrance, type Shelf, ShelfError } from "./shelf.ts";
+import { type PictureData, takePicture } from "./small-picture.ts";
 
-/** What keeping works on and with. */
-export interface KeeperPorts extends ClockPorts, CopyPorts {
-  readonly shelf: Pick<Shelf, "get" | "put">;
-  readonly channel: Pick<TabChannel, "say" | "onSaying">;
-  readonly locks: Locks | undefined;
-  /** Ends what is being entered, so that it is part of the notebook. */
-  leaveEntry(): void;
+/** What is kept, and where. */
+export interface KeeperPorts {
+  readonly session: Session;
+  readonly file: OpenFile;
+  readonly drafts: Drafts;
+  readonly shelf: Pick<Shelf, "put">;
 }
 
 /** Who wants to know how it goes. */
 export interface KeeperEvents {
-  /** Anything that is shown of it has changed. */
-  onChange(): void;
-  /** Nothing could be kept; told at the first of several failures. */
-  onTrouble(why: Hindrance): void;
-  /** It was kept. */
   onKept(): void;
-  /** The other tab was asked for the pen and goes on writing. */
-  onUnwilling(): void;
+  /** Nothing could be kept; `isNews` unless it is as it was at the try before. */
+  onTrouble(why: Hindrance, isNews: boolean): void;
 }
 
-/** Keeps one notebook as long as it is open in this tab, and follows it while another tab writes. */
+/**
+ * How long the first edit after a rest waits for others to come, in ms. Not renewed by later ones: a drag of a minute is
+ * kept all along.
+ */
+const gathering = 350;
+
+/**
+ * Keeps one notebook as long as it is open: soon after an edit, the edits of a moment together, and never two at once.
+ * What failed is tried again at the next edit.
+ */
 export class Keeper {
-  private readonly tenant: Tenant;
-  private readonly copy: ShelfCopy;
-  private clock = this.newClock();
+  /** The revision that stands on the shelf as far as this tab knows; 0 where none does. */
+  private stored = 0;
+  private counted = 0;
+  private dirty = false;
+  private running: Promise<void> | null = null;
+  private timer: ReturnType<typeof setTimeout> | null = null;
   private why: Hindrance | null = null;
-  private isLost = false;
-  private wasWriting = false;
+  private works = false;
+  private picture: PictureData | null = null;
+  private pictureIsOld = true;
   private stops: (() => void)[] = [];
+  private isClosed = false;
 
   constructor(
     readonly id: string,
     private readonly ports: KeeperPorts,
     private readonly events: KeeperEvents,
-  ) {
-    this.copy = new ShelfCopy(id, ports);
-    this.tenant = new Tenant(id, ports, {
-      onPhase: (phase, before) => this.follow(phase, before),
-      keep: () => this.clock.flush(),
-      onUnwilling: () => events.onUnwilling(),
-    });
+  ) {}
+
+  /** True where everything is kept. */
+  get isKept(): boolean {
+    return !this.dirty && this.running === null;
   }
 
-  get phase(): Phase {
-    return this.tenant.phase;
-  }
-
-  /** When it was kept last, in ms since 1970; null where it never was. */
-  get keptAt(): number | null {
-    return this.copy.keptAt;
+  /** True where it stands on the shelf at all. */
+  get isThere(): boolean {
+    return this.stored > 0;
   }
 
   /** Why the last edits could not be kept; null where they are, or will be in a moment. */
@@ -67,134 +64,114 @@ export class Keeper {
     return this.why;
   }
 
-  /** True where this tab had the pen before. */
-  get hasWritten(): boolean {
-    return this.wasWriting;
-  }
-
-  /** True where another tab took the pen before the last edits of this one were kept: they stand only here. */
-  get hasLostEdits(): boolean {
-    return this.isLost;
-  }
-
-  /** True where closing the tab loses nothing. */
+  /** True where leaving the page now loses nothing: all is kept, or will be, as the last time. */
   get holds(): boolean {
-    return this.why === null && !this.isLost;
+    return this.why === null && (this.isKept || this.works);
   }
 
-  /** Finds out whether this tab writes or reads; the notebook is read from the shelf after that. */
-  settle(): Promise<void> {
-    return this.tenant.begin();
+  /** True where what stands on the shelf is what this tab knows. */
+  knows({ revision }: Entry): boolean {
+    return revision === this.stored;
   }
 
-  /** Begins to keep what has just been opened in the session: as it was read, or new with the text of its file. */
-  begin(origin: Pick<Kept, "entry" | "savedText"> | string | null): void {
-    const { session, drafts, channel } = this.ports;
-    if (typeof origin === "object" && origin !== null) this.copy.isThere(origin);
-    else this.copy.isInFile(origin);
-    session.readOnly = this.phase !== "writing";
+  /** It stands on the shelf so, as it was read just now. */
+  wasRead({ revision }: Entry): void {
+    this.stored = revision;
+    this.counted = revision;
+    this.works = true;
+  }
+
+  /** Begins to keep what is edited in the session. */
+  begin(): void {
+    const { session, drafts } = this.ports;
     const edited = (): void => this.touch();
-    this.stops = [
-      session.onNotebook(edited),
-      drafts.onChange(edited),
-      session.onSettled(() => this.copy.hasNewResults()),
-      channel.onSaying((says, of) => {
-        if (says === "kept" && of === this.id && this.phase !== "writing") void this.catchUp();
-      }),
-    ];
-    this.events.onChange();
+    const computed = (): void => {
+      this.pictureIsOld = true;
+    };
+    this.stops = [session.onNotebook(edited), drafts.onChange(edited), session.onSettled(computed)];
   }
 
   /** Something is to be kept. */
   touch(): void {
-    if (!this.ports.session.readOnly) this.clock.touch();
+    if (this.ports.session.readOnly || this.isClosed) return;
+    this.dirty = true;
+    if (this.running === null) this.timer ??= setTimeout(() => this.run(), gathering);
   }
 
-  /** The notebook stands in a file now, with this text. */
-  isInFile(text: string): void {
-    this.copy.isInFile(text);
-    this.touch();
-  }
-
-  /** Keeps at once; gives true where all is kept. */
-  flush(): Promise<boolean> {
-    return this.clock.flush();
+  /** Keeps now what is not kept yet; gives true where all of it is kept afterwards. */
+  async flush(): Promise<boolean> {
+    await this.running;
+    if (this.dirty && !this.isClosed) await this.run();
+    return this.isKept;
   }
 
   /** Keeps at once, for the last time perhaps: the page may be gone before it hears of it. */
   keepLast(): void {
-    if (this.phase === "writing" && !this.clock.isKept) this.copy.put(true).catch(() => undefined);
-  }
-
-  takeOver(): void {
-    this.tenant.takeOver();
+    if (!this.isKept) this.put(null).catch(() => undefined);
   }
 
   /** Ends it; what is not kept by now stays unkept. */
   async close(): Promise<void> {
+    this.isClosed = true;
+    this.rest();
     for (const stop of this.stops) stop();
     this.stops = [];
-    await this.clock.stop();
-    this.tenant.close();
+    await this.running;
   }
 
-  private newClock(): KeepingClock {
-    return new KeepingClock(() => this.keep(), { after: (ms, act) => this.ports.after(ms, act) });
+  private rest(): void {
+    if (this.timer !== null) clearTimeout(this.timer);
+    this.timer = null;
+  }
+
+  private run(): Promise<void> {
+    this.rest();
+    this.running ??= this.keep();
+    return this.running;
   }
 
   private async keep(): Promise<void> {
-    const hadTrouble = this.why !== null;
+    this.dirty = false;
+    const before = this.why;
     try {
-      if (this.phase !== "writing" && this.phase !== "giving") throw new ShelfError("overwritten");
-      await this.copy.put(false);
+      await this.put(this.stored);
       this.why = null;
-      this.ports.channel.say("kept", this.id);
-      this.events.onKept();
+      this.works = true;
     } catch (error) {
-      const why = error instanceof ShelfError ? error.hindrance : "refused";
-      if (why !== "overwritten") this.why = why;
-      if (why === "overwritten") this.tenant.isOverwritten();
-      else if (!hadTrouble) this.events.onTrouble(why);
-      throw error;
-    } finally {
-      this.events.onChange();
+      this.why = error instanceof ShelfError ? error.hindrance : "refused";
+      this.works = false;
     }
+    this.running = null;
+    // One that came meanwhile is a further edit.
+    const goesOn = this.dirty;
+    this.dirty ||= this.why !== null;
+    if (this.why === null) this.events.onKept();
+    else this.events.onTrouble(this.why, this.why !== before);
+    if (goesOn) this.touch();
   }
 
-  /** The phase decides who may edit: here that takes effect, before anything else is done about it. */
-  private follow(phase: Phase, before: Phase): void {
-    const { session, leaveEntry } = this.ports;
-    this.wasWriting ||= before === "writing";
-    if (before === "writing" && phase !== "closed") {
-      leaveEntry();
-      session.readOnly = true;
-    }
-    if (phase === "reading" && (before === "writing" || before === "giving")) this.isLost = !this.clock.isKept;
-    if (phase === "writing" && before === "giving") session.readOnly = false;
-    if (phase === "writing" && before === "taking") void this.resume();
-    this.events.onChange();
+  private async put(after: number | null): Promise<void> {
+    const { session, file, drafts, shelf } = this.ports;
+    const notebook = drafts.appliedTo(session.notebook);
+    this.counted += 1;
+    const revision = this.counted;
+    const entry: Entry = {
+      id: this.id,
+      title: notebook.title,
+      keptAt: Date.now(),
+      revision,
+      fileName: file.name,
+      changed: notebook !== session.notebook || file.touched,
+      picture: this.pictureNow(),
+    };
+    await shelf.put({ entry, text: packNotebook(notebook), drafts: drafts.answers }, after);
+    this.stored = Math.max(this.stored, revision);
   }
 
-  /** What the other tab left is read before anything can be edited. */
-  private async resume(): Promise<void> {
-    await this.catchUp();
-    if (this.phase !== "writing") return;
-    this.clock = this.newClock();
-    this.ports.session.readOnly = false;
-    this.events.onChange();
-  }
-
-  /** Shows what another tab has kept; what cannot be read is passed over. What stands only here is never written over. */
-  private async catchUp(): Promise<void> {
-    const found = await readKept(this.ports.shelf, this.id);
-    if ("fault" in found || this.isLost || this.stops.length === 0 || this.copy.isKnown(found.kept)) return;
-    const { session, file, drafts } = this.ports;
-    const notebook = withSameCells(found.notebook, session.notebook);
-    this.copy.isThere(found.kept);
-    drafts.reset(found.kept.drafts);
-    const isSaved = found.saved === found.notebook;
-    file.isSaved(isSaved ? notebook : found.saved, found.kept.entry.fileName, null);
-    session.open(notebook);
-    this.events.onChange();
+  /** Made at most once for each wave of results, and only when it is kept. */
+  private pictureNow(): PictureData | null {
+    if (this.pictureIsOld) this.picture = takePicture(this.ports.session);
+    this.pictureIsOld = false;
+    return this.picture;
   }
 }

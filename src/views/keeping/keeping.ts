@@ -1,15 +1,29 @@
-import { type Notebook, readNotebook, type Session, setTitle } from "../../cells/index.ts";
+import {
+  type Cell,
+  type Notebook,
+  NotebookError,
+  packNotebook,
+  readNotebook,
+  type Session,
+  setTitle,
+} from "../../cells/index.ts";
 import type { FileHandle, OpenedFile } from "../files.ts";
 import type { OpenFile } from "../open-file.ts";
-import { Address, newId, type Target } from "./address.ts";
 import { Drafts } from "./drafts.ts";
 import { Keeper } from "./keeper.ts";
-import type { Draft, Kept } from "./kept.ts";
-import { idOfFile, idsKept, readKept } from "./kept-reader.ts";
-import { Shelf } from "./shelf.ts";
-import { type Shipped, shippedText } from "./shipped.ts";
-import { TabChannel } from "./tab-channel.ts";
+import { lastOpen, setLastOpen } from "./last-open.ts";
+import { Pen, type Phase } from "./pen.ts";
+import { type Entry, type Hindrance, type Kept, Shelf, ShelfError } from "./shelf.ts";
+import { Tabs } from "./tabs.ts";
 import { words } from "./words.ts";
+
+/** The notebooks that come with the app. */
+export interface Shipped {
+  /** The text of each, by name. */
+  readonly texts: Readonly<Record<string, () => Promise<string>>>;
+  /** The one that a person sees first. */
+  readonly first: string;
+}
 
 /** What keeping asks of the app around it. */
 export interface KeptApp {
@@ -17,52 +31,74 @@ export interface KeptApp {
   readonly file: OpenFile;
   readonly shipped: Shipped;
   /** Shows another notebook, at once; `saved` is it as it stands in its file. Resolves when it is computed. */
-  take(notebook: Notebook, saved: Notebook, name: string | null, handle: FileHandle | null): Promise<void>;
+  take(notebook: Notebook, saved: Notebook, file: InFile): Promise<void>;
+  /** Goes on at once, or when the person has said what becomes of changes that would be lost. */
+  unlessLost(goOn: () => Promise<unknown>): Promise<void>;
   /** Ends what is being entered, so that it is part of the notebook. */
   leaveEntry(): void;
-  /** Goes on at once, or when the person has said what becomes of changes that would be lost. */
-  unlessLost(goOn: () => Promise<void>): Promise<void>;
-  /** Says what went wrong, until it is dismissed. */
-  alarm(text: string): void;
+  /** Says what went wrong, until it is dismissed; null dismisses it. */
+  alarm(text: string | null): void;
   /** Says what has been done. */
   tell(text: string): void;
 }
 
-/** A notebook that is about to be shown, and what is known of it. */
-interface Opening {
-  readonly keeper: Keeper;
-  readonly notebook: Notebook;
-  readonly saved: Notebook;
-  readonly file: { readonly name: string | null; readonly handle: FileHandle | null };
-  readonly drafts: Readonly<Record<string, Draft>>;
-  /** What stands on the shelf; where it is new, its text as it stands in its file, or null for nowhere. */
-  readonly origin: Pick<Kept, "entry" | "savedText"> | string | null;
+/** The file that a notebook is in. */
+export interface InFile {
+  readonly name: string | null;
+  readonly handle: FileHandle | null;
 }
 
-const noFile = { name: null, handle: null };
-const nothing: Notebook = { title: "", cells: [], trials: [] };
+/** A notebook that is kept, and can be shown. */
+interface Found {
+  readonly kept: Kept;
+  readonly notebook: Notebook;
+}
+
+const noFile: InFile = { name: null, handle: null };
+/** Stands for what a file says where that is no longer known: so that the notebook counts as changed. */
+const unknown: Notebook = { title: "", cells: [], trials: [] };
+/** How long the storage may take to answer before the app opens without it, in ms. */
+const patience = 4000;
 
 /** Keeps the open notebook in the browser's storage, and opens others: from there, from files, from those that ship. */
 export class Keeping {
   readonly shelf = new Shelf();
-  readonly channel = new TabChannel();
+  readonly tabs = new Tabs();
   readonly drafts = new Drafts();
-  private readonly address = new Address();
   private keeper: Keeper | null = null;
-  /** Counts what was to be opened: where two openings overlap the later one counts. */
-  private turn = 0;
+  private pen: Pen | null = null;
+  private isLost = false;
+  private wasGiven = false;
+  /** What opens or deletes waits for what was begun before. */
+  private turn: Promise<unknown> = Promise.resolve();
   private readonly listeners = new Set<() => void>();
 
   constructor(readonly app: KeptApp) {}
 
-  /** The keeper of the open notebook; null until the first is open. */
-  get open(): Keeper | null {
-    return this.keeper;
+  /** The id of the open notebook, and whether this tab may edit it; null until the first is open. */
+  get open(): { readonly id: string; readonly phase: Phase } | null {
+    return this.keeper && this.pen && { id: this.keeper.id, phase: this.pen.phase };
   }
 
-  /** True where leaving loses nothing. */
+  /** Whether the last edits are kept; null where there was nothing to keep yet. */
+  get isKept(): boolean | null {
+    if (!this.keeper || (this.holds && !this.keeper.isThere)) return null;
+    return this.holds;
+  }
+
+  /** True where leaving the page now loses nothing. */
   get holds(): boolean {
-    return this.keeper?.holds ?? true;
+    return !this.isLost && (this.keeper?.holds ?? true);
+  }
+
+  /** True where another tab took the pen before the last edits of this one were kept: they stand only here. */
+  get hasLostEdits(): boolean {
+    return this.isLost;
+  }
+
+  /** True where this tab had the pen before. */
+  get hasGiven(): boolean {
+    return this.wasGiven;
   }
 
   /** Calls back when anything that is shown of it changes. Gives what ends it. */
@@ -71,156 +107,291 @@ export class Keeping {
     return () => this.listeners.delete(listener);
   }
 
-  /** Opens what the address names, else what was kept last, else the demo. @throws where the demo cannot be loaded */
-  async start(): Promise<void> {
-    this.listen();
-    const { target } = this.address;
-    if (target && (await this.openTarget(target))) return;
-    if (this.keeper === null) await this.openLatest();
-  }
-
-  /** Opens a file: kept from now on, under the entry that it has where that is unchanged. @throws NotebookError */
-  async openFile(file: OpenedFile): Promise<void> {
-    const notebook = readNotebook(file.text);
-    const turn = ++this.turn;
-    await this.keeper?.flush();
-    const known = await idOfFile(this.shelf, file);
-    if (turn !== this.turn) return;
-    const isOpen = known !== null && (known === this.keeper?.id || (await this.openKept(known)));
-    if (isOpen) this.app.file.isSaved(this.app.session.notebook, file.name, file.handle);
-    else await this.openAsNew({ notebook, saved: notebook, origin: file.text, file, drafts: {} });
-  }
-
-  /** Goes on with a copy, which this tab alone has. */
-  async copy(): Promise<void> {
-    const { notebook: original } = this.app.session;
-    const title = words.copyOf(original.title.trim() || words.untitled);
-    const notebook = setTitle(original, title);
-    const drafts = this.drafts.all;
-    await this.openAsNew({ notebook, saved: nothing, origin: null, file: noFile, drafts });
-    this.app.tell(words.copied(title));
-  }
-
-  /** Closes the open notebook, has it deleted, and opens another. */
-  async replace(remove: () => Promise<void>): Promise<void> {
-    await this.keeper?.close();
-    this.keeper = null;
-    await remove();
-    await this.openLatest();
-  }
-
-  private listen(): void {
-    this.address.onTarget((target) => this.goTo(target));
-    document.addEventListener("visibilitychange", () => document.hidden && this.keeper?.flush());
+  /** Opens what was open last, else what was kept last, else the first that ships. @throws where that cannot be loaded */
+  start(): Promise<void> {
+    this.tabs.onSaying((says, of) => {
+      if (says === "kept" && of === this.keeper?.id && this.pen?.phase === "reading") void this.catchUp();
+    });
+    document.addEventListener("visibilitychange", () => document.hidden && this.flush());
     window.addEventListener("pagehide", () => {
       this.app.leaveEntry();
-      this.keeper?.keepLast();
+      if (this.pen?.phase === "writing") this.keeper?.keepLast();
     });
     // A page that comes back from rest has laid its pen down, and may be out of date.
     window.addEventListener("pageshow", ({ persisted }) => persisted && location.reload());
+    return this.inTurn(() => this.openLast());
   }
 
-  private async goTo(target: Target): Promise<void> {
-    this.app.leaveEntry();
-    await this.keeper?.flush();
-    await this.app.unlessLost(async () => {
-      await this.openTarget(target);
+  /** Opens a file. @throws NotebookError where it is no notebook */
+  async openFile(file: OpenedFile): Promise<void> {
+    const notebook = readNotebook(file.text);
+    await this.inTurn(() => this.openNew(notebook, file));
+  }
+
+  /** Opens one that ships, by its name; what comes with the app stays as it is. */
+  openShipped(name: string): Promise<void> {
+    return this.inTurn(async () => this.openNew(await this.shipped(name), noFile));
+  }
+
+  /** Opens a kept notebook; gives true where it is open now, else a message says why not. */
+  openKept(id: string): Promise<boolean> {
+    return this.inTurn(() => this.showKept(id));
+  }
+
+  /** Goes on with a copy, which this tab alone has. */
+  openCopy(): Promise<void> {
+    return this.inTurn(async () => {
+      const notebook = copyOf(this.app.session.notebook);
+      await this.showNew(notebook, unknown, noFile, this.drafts.answers);
+      this.app.tell(words.copied(notebook.title));
     });
   }
 
-  /** True where it is open now; else a message says why not. */
-  private openTarget(target: Target): Promise<boolean> {
-    return target.kind === "kept" ? this.openKept(target.id) : this.openShipped(target.name);
+  /** Deletes a notebook. Where it is the open one another is opened. @throws ShelfError */
+  remove(id: string): Promise<void> {
+    return this.inTurn(async () => {
+      const isOpen = this.keeper?.id === id;
+      if (isOpen) await this.leave();
+      await this.shelf.remove(id);
+      if (isOpen) await this.close();
+      this.tabs.say("deleted", id);
+      if (isOpen) await this.openLast();
+      // There may be room again.
+      else if (this.keeper?.trouble === "full") this.keeper.touch();
+    });
   }
 
-  private async openLatest(): Promise<void> {
-    for (const id of await idsKept(this.shelf)) {
-      if (this.keeper !== null || (await this.openKept(id))) return;
+  /** The open notebook was saved to a file. */
+  wasSaved(): void {
+    this.keeper?.touch();
+  }
+
+  /** Keeps at once what is not kept yet; gives true where all is. */
+  async flush(): Promise<boolean> {
+    return (await this.keeper?.flush()) ?? true;
+  }
+
+  /** Another tab is to stop editing, so that this one can. */
+  takeOver(): void {
+    void this.pen?.takeOver();
+  }
+
+  private inTurn<T>(act: () => Promise<T>): Promise<T> {
+    const done = this.turn.then(act);
+    this.turn = done.catch(() => undefined);
+    return done;
+  }
+
+  private async openLast(): Promise<void> {
+    const entries = await within(patience, this.shelf.entries()).catch((): readonly Entry[] => []);
+    const ids = entries.map(({ id }) => id);
+    for (const id of [...lastOpen().filter((each) => ids.includes(each)), ...ids]) {
+      if (await this.showKept(id)) return;
     }
-    if (this.keeper === null) await this.openShipped(this.app.shipped.demo, null);
+    const first = await this.shipped(this.app.shipped.first);
+    await this.showNew(first, first, noFile);
   }
 
-  /** Opens a copy of one that ships. It is kept once something in it is changed. */
-  private async openShipped(name: string, at: Target | null = { kind: "shipped", name }): Promise<boolean> {
-    const turn = ++this.turn;
-    const text = await shippedText(this.app.shipped, name);
-    if (text === null) {
-      this.app.alarm(words.noSuchStart);
+  private async shipped(name: string): Promise<Notebook> {
+    const load = Object.hasOwn(this.app.shipped.texts, name) ? this.app.shipped.texts[name] : undefined;
+    if (!load) throw new Error(`got no notebook ${name}, expected it beside the others`);
+    return readNotebook(await load());
+  }
+
+  /** Opens a notebook from elsewhere: kept from now on, in its own place where just the same is kept already. */
+  private async openNew(notebook: Notebook, file: InFile): Promise<void> {
+    await this.leave();
+    const same = await this.idOfSame(notebook);
+    if (same !== null && (await this.showKept(same))) {
+      this.app.file.isSaved(this.app.session.notebook, file.name, file.handle);
+    } else await this.showNew(notebook, notebook, file);
+    this.keeper?.touch();
+    this.tell();
+  }
+
+  private async idOfSame(notebook: Notebook): Promise<string | null> {
+    const text = packNotebook(notebook);
+    try {
+      for (const { id, title } of await within(patience, this.shelf.entries())) {
+        if (title === notebook.title && (await this.shelf.get(id))?.text === text) return id;
+      }
+    } catch {
+      // What cannot be read cannot be found; it opens all the same.
+    }
+    return null;
+  }
+
+  private async showKept(id: string): Promise<boolean> {
+    if (this.keeper?.id === id) return true;
+    await this.leave();
+    const pen = this.newPen(id);
+    await pen.begin();
+    try {
+      const { kept, notebook } = await this.read(id);
+      const { fileName, changed } = kept.entry;
+      const file = { name: fileName, handle: null };
+      await this.show(pen, id, kept, () => this.app.take(notebook, changed ? unknown : notebook, file));
+      return true;
+    } catch (error) {
+      pen.close();
+      if (!(error instanceof ShelfError || error instanceof NotebookError)) throw error;
+      this.app.alarm(error instanceof ShelfError ? words.unreadable : error.message);
       return false;
     }
-    const notebook = readNotebook(text);
-    const keeper = this.newKeeper(newId());
-    await keeper.settle();
-    if (turn !== this.turn) return true;
-    await this.show({ keeper, notebook, saved: notebook, origin: text, file: noFile, drafts: {} });
-    this.address.set(at);
-    return true;
   }
 
-  private async openKept(id: string): Promise<boolean> {
-    const turn = ++this.turn;
-    const keeper = this.newKeeper(id);
-    await keeper.settle();
-    const found = await readKept(this.shelf, id);
-    if ("fault" in found || turn !== this.turn) {
-      await keeper.close();
-      if ("fault" in found) this.app.alarm(found.sentence);
-      return turn !== this.turn;
-    }
-    const { kept, notebook, saved } = found;
-    const file = { name: kept.entry.fileName, handle: null };
-    await this.show({ keeper, notebook, saved, origin: kept, file, drafts: kept.drafts });
-    this.address.set({ kind: "kept", id });
-    return true;
-  }
-
-  private async openAsNew(opening: Omit<Opening, "keeper">): Promise<void> {
-    const turn = ++this.turn;
-    const keeper = this.newKeeper(newId());
-    await keeper.settle();
-    if (turn !== this.turn) return keeper.close();
-    await this.show({ ...opening, keeper });
-    keeper.touch();
-    this.address.push({ kind: "kept", id: keeper.id });
-  }
-
-  /** Shows a notebook in place of the open one, which is kept to its last edit. */
-  private async show({ keeper, notebook, saved, origin, file, drafts }: Opening): Promise<void> {
-    const { app } = this;
-    await this.keeper?.flush();
-    await this.keeper?.close();
-    this.keeper = keeper;
-    this.drafts.reset(drafts);
-    const shown = app.take(notebook, saved, file.name, file.handle);
-    keeper.begin(origin);
-    await shown;
-  }
-
-  private newKeeper(id: string): Keeper {
-    const { app, drafts, shelf, channel } = this;
-    const ports = {
-      session: app.session,
-      file: app.file,
-      drafts,
-      shelf,
-      channel,
-      locks: navigator.locks as LockManager | undefined,
-      now: () => Date.now(),
-      after(ms: number, act: () => void) {
-        const timer = setTimeout(act, ms);
-        return () => clearTimeout(timer);
-      },
-      leaveEntry: () => app.leaveEntry(),
-    };
-    return new Keeper(id, ports, {
-      onChange: () => this.tell(),
-      onTrouble: (why) => app.alarm(words.trouble[why]),
-      onKept: () => this.address.set({ kind: "kept", id }),
-      onUnwilling: () => app.tell(words.unwilling),
+  private async showNew(notebook: Notebook, saved: Notebook, file: InFile, drafts: Kept["drafts"] = {}): Promise<void> {
+    await this.leave();
+    const id = newId();
+    const pen = this.newPen(id);
+    await pen.begin();
+    await this.show(pen, id, null, () => {
+      this.drafts.reset(drafts);
+      return this.app.take(notebook, saved, file);
     });
+    if (saved === unknown) this.keeper?.touch();
+  }
+
+  /** Shows a notebook in place of the open one. */
+  private async show(pen: Pen, id: string, kept: Kept | null, take: () => Promise<void>): Promise<void> {
+    const { session, file } = this.app;
+    await this.close();
+    this.pen = pen;
+    this.keeper = new Keeper(
+      id,
+      { session, file, drafts: this.drafts, shelf: this.shelf },
+      { onKept: () => this.wasKept(id), onTrouble: (why, isNews) => this.hasTrouble(why, isNews) },
+    );
+    this.isLost = false;
+    this.wasGiven = false;
+    this.drafts.reset(kept?.drafts);
+    const taken = take();
+    session.readOnly = pen.phase !== "writing";
+    if (kept) this.keeper.wasRead(kept.entry);
+    if (kept) setLastOpen(id);
+    this.keeper.begin();
+    this.tell();
+    await taken;
+  }
+
+  /** Keeps the last edits of the open notebook. */
+  private async leave(): Promise<void> {
+    this.app.leaveEntry();
+    await this.keeper?.flush();
+  }
+
+  private async close(): Promise<void> {
+    const { keeper, pen } = this;
+    this.keeper = null;
+    this.pen = null;
+    await keeper?.close();
+    pen?.close();
+  }
+
+  /** A kept notebook. @throws ShelfError, and NotebookError with a whole sentence where it is damaged or gone */
+  private async read(id: string): Promise<Found> {
+    const kept = await within(patience, this.shelf.get(id));
+    if (!kept) throw new NotebookError("", words.gone);
+    try {
+      if (kept.text === null) throw new NotebookError("", words.textMissing);
+      return { kept, notebook: readNotebook(kept.text) };
+    } catch (error) {
+      const { message } = error as Error;
+      throw new NotebookError("", words.damaged(kept.entry.title.trim() || words.untitled, message));
+    }
+  }
+
+  private wasKept(id: string): void {
+    setLastOpen(id);
+    this.tabs.say("kept", id);
+    this.tell();
+  }
+
+  private hasTrouble(why: Hindrance, isNews: boolean): void {
+    if (why === "overwritten") this.pen?.lose();
+    else if (isNews) this.app.alarm(words.trouble[why]);
+    this.tell();
+  }
+
+  private newPen(id: string): Pen {
+    return new Pen(id, this.tabs, {
+      onPhase: (phase, before) => void this.follow(phase, before),
+      yield: () => this.yield(),
+      onRefused: () => this.app.tell(words.refused),
+    });
+  }
+
+  private async yield(): Promise<boolean> {
+    const { session } = this.app;
+    this.app.leaveEntry();
+    session.readOnly = true;
+    const isKept = (await this.keeper?.flush()) ?? true;
+    session.readOnly = isKept;
+    return isKept;
+  }
+
+  /** Who has the pen decides who may edit; what another tab has written is read before anything can be edited. */
+  private async follow(phase: Phase, before: Phase): Promise<void> {
+    const { session } = this.app;
+    const { keeper } = this;
+    if (before === "writing") {
+      this.app.leaveEntry();
+      this.wasGiven = true;
+      this.isLost = keeper?.isKept === false;
+      if (this.isLost) void keeper?.close();
+    }
+    session.readOnly = true;
+    this.tell();
+    if (phase !== "writing") return;
+    await this.catchUp();
+    if (this.keeper !== keeper || this.open?.phase !== "writing") return;
+    session.readOnly = false;
+    this.tell();
+  }
+
+  /** Shows what another tab has kept; what cannot be read is passed over. What stands only here is not written over. */
+  private async catchUp(): Promise<void> {
+    const { keeper } = this;
+    const { session, file } = this.app;
+    if (!keeper || this.isLost) return;
+    const found = await this.read(keeper.id).catch(() => null);
+    if (!found || this.keeper !== keeper || keeper.knows(found.kept.entry)) return;
+    const { kept } = found;
+    const notebook = withSameCells(found.notebook, session.notebook);
+    keeper.wasRead(kept.entry);
+    this.drafts.reset(kept.drafts);
+    file.isSaved(kept.entry.changed ? unknown : notebook, kept.entry.fileName, null);
+    session.open(notebook);
+    this.tell();
   }
 
   private tell(): void {
     for (const listener of this.listeners) listener();
   }
+}
+
+/** A new id: ten letters and digits by chance, 50 bits. */
+export function newId(): string {
+  const letters = "abcdefghijkmnpqrstuvwxyz23456789";
+  return [...crypto.getRandomValues(new Uint8Array(10))].map((byte) => letters[byte % letters.length]).join("");
+}
+
+/** The same notebook under a title that says so. */
+export const copyOf = (notebook: Notebook): Notebook =>
+  setTitle(notebook, words.copyOf(notebook.title.trim() || words.untitled));
+
+/** Every cell that is as it was before is the very same object: only what differs is computed and drawn anew. */
+function withSameCells(next: Notebook, before: Notebook): Notebook {
+  const byId = new Map(before.cells.map((cell) => [cell.id, cell]));
+  const cells = next.cells.map((cell): Cell => {
+    const old = byId.get(cell.id);
+    return old && JSON.stringify(old) === JSON.stringify(cell) ? old : cell;
+  });
+  return { ...next, cells };
+}
+
+/** The promise, or an error where it takes longer than so many ms. */
+function within<T>(ms: number, promise: Promise<T>): Promise<T> {
+  const late = new Promise<never>((_, fail) => setTimeout(() => fail(new ShelfError("refused")), ms));
+  return Promise.race([promise, late]);
 }

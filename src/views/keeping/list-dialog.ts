@@ -1,11 +1,12 @@
 import { html, LitElement, nothing, type TemplateResult } from "lit";
 import { repeat } from "lit/directives/repeat.js";
-import { hashOf } from "./address.ts";
-import { ago } from "./ago.ts";
-import type { Keeping } from "./keeping.ts";
-import type { Entry, Kept } from "./kept.ts";
-import { KeptList } from "./kept-list.ts";
+import { packNotebook, readNotebook } from "../../cells/index.ts";
+import { fileNameOf, saveFile } from "../files.ts";
+import { copyOf, type Keeping, newId } from "./keeping.ts";
+import { isBeingWritten } from "./pen.ts";
+import type { Entry, Kept } from "./shelf.ts";
 import { smallPicture } from "./small-picture.ts";
+import { when } from "./when.ts";
 import { words } from "./words.ts";
 
 /** All notebooks kept in this browser, and those that ship, in a dialog over the page. */
@@ -13,7 +14,6 @@ export class ListDialog extends LitElement {
   static override properties = {
     keeping: { attribute: false },
     entries: { state: true },
-    faults: { state: true },
     starts: { state: true },
     news: { state: true },
     deleted: { state: true },
@@ -21,18 +21,15 @@ export class ListDialog extends LitElement {
   declare keeping: Keeping;
   /** Null until they are read; a sentence where they cannot be. */
   declare private entries: readonly Entry[] | string | null;
-  declare private faults: ReadonlyMap<string, string>;
   declare private starts: readonly (readonly [name: string, title: string])[];
   declare private news: string;
-  /** What was deleted last, and can be put back. */
+  /** What was deleted last, and can be brought back. */
   declare private deleted: Kept | null;
-  private list: KeptList | null = null;
   private stops: (() => void)[] = [];
 
   constructor() {
     super();
     this.entries = null;
-    this.faults = new Map();
     this.starts = [];
     this.news = "";
     this.deleted = null;
@@ -44,9 +41,8 @@ export class ListDialog extends LitElement {
 
   override connectedCallback(): void {
     super.connectedCallback();
-    this.list = new KeptList(this.keeping);
     const read = (): void => void this.read();
-    this.stops = [this.keeping.onChange(read), this.keeping.channel.onSaying(read)];
+    this.stops = [this.keeping.onChange(read), this.keeping.tabs.onSaying(read)];
   }
 
   override disconnectedCallback(): void {
@@ -58,8 +54,9 @@ export class ListDialog extends LitElement {
     this.dialog.showModal();
     // So that the browser does not clear it away; it may ask the person.
     navigator.storage?.persist?.().catch(() => undefined);
+    await this.keeping.flush();
     await this.read();
-    this.starts = (await this.list?.starts()) ?? [];
+    this.starts = await titlesOf(this.keeping.app.shipped.texts);
   }
 
   protected override render(): TemplateResult {
@@ -69,14 +66,14 @@ export class ListDialog extends LitElement {
         <h2 id="notebooks-heading">${words.notebooks}</h2>
         <button type="button" class="close" aria-label=${words.close} @click=${() => this.dialog.close()}><span aria-hidden="true">✕</span></button>
       </header>
-      <p class="news" role="status">${this.news}</p>
-      ${this.deleted ? html`<button type="button" class="put-back" @click=${this.putBack}>${words.putBack}</button>` : nothing}
+      <div class="news"><p role="status">${this.news}</p>
+        ${this.deleted ? html`<button type="button" class="put-back" @click=${this.putBack}>${words.putBack}</button>` : nothing}</div>
       <h3>${words.keptHere}</h3>
-      ${typeof entries === "string" ? html`<p class="fault">${entries}</p>` : entries && this.renderEntries(entries)}
+      ${typeof entries === "string" ? html`<p class="hint">${entries}</p>` : entries && this.renderEntries(entries)}
       <h3>${words.beginNew}</h3>
       <p class="hint">${words.beginNewHint}</p>
       <ul class="starts">
-        ${this.starts.map(([name, title]) => html`<li><a href=${hashOf({ kind: "shipped", name })} @click=${this.follow}>${title}</a></li>`)}
+        ${this.starts.map(([name, title]) => html`<li><button type="button" @click=${() => this.open(() => this.keeping.openShipped(name))}>${title}</button></li>`)}
       </ul>
     </dialog>`;
   }
@@ -93,18 +90,19 @@ export class ListDialog extends LitElement {
   }
 
   private renderEntry(entry: Entry): TemplateResult {
-    const { id, picture } = entry;
     const title = titleOf(entry);
-    const fault = this.faults.get(id);
-    const isOpen = this.keeping.open?.id === id;
-    return html`<li class=${isOpen ? "open" : ""}>
-      <a href=${hashOf({ kind: "kept", id })} aria-current=${isOpen ? "true" : "false"} @click=${this.follow}>
-        <span class="picture">${smallPicture(picture)}</span><span class="name">${title}</span></a>
-      <p class="meta">${aboutOf(entry, isOpen)}</p>
-      ${fault === undefined ? nothing : html`<p class="fault"><span class="sign" aria-hidden="true">✕</span> ${words.faulty}: ${fault}</p>`}
+    const isOpen = this.keeping.open?.id === entry.id;
+    const button = (label: string, name: string, act: () => Promise<void>) =>
+      html`<button type="button" aria-label=${name} @click=${() => this.attempt(act)}>${label}</button>`;
+    return html`<li data-id=${entry.id} class=${isOpen ? "open" : ""}>
+      <button type="button" class="choose" aria-current=${isOpen ? "true" : nothing} @click=${() => this.open(() => this.keeping.openKept(entry.id))}>
+        <span class="picture">${smallPicture(entry.picture)}</span>
+        <span class="notebook-title">${title}</span>
+        <span class="meta">${aboutOf(entry, isOpen)}</span></button>
       <div class="actions">
-        ${fault === undefined ? nothing : html`<button type="button" aria-label=${words.download(title)} @click=${() => this.list?.download(entry)}>${words.downloadShort}</button>`}
-        <button type="button" aria-label=${words.remove(title)} @click=${() => this.delete(entry)}>${words.removeShort}</button>
+        ${button(words.duplicate, words.duplicateOf(title), () => this.duplicate(entry))}
+        ${button(words.save, words.saveOf(title), () => this.save(entry))}
+        ${button(words.delete, words.deleteOf(title), () => this.delete(entry))}
       </div>
     </li>`;
   }
@@ -113,54 +111,87 @@ export class ListDialog extends LitElement {
     return this.querySelector("dialog") as HTMLDialogElement;
   }
 
-  /** The link itself leads there; in this tab the dialog makes way. */
-  private readonly follow = ({ ctrlKey, metaKey, shiftKey }: MouseEvent): void => {
-    if (!ctrlKey && !metaKey && !shiftKey) this.dialog.close();
-  };
+  /** The dialog makes way for what is opened. */
+  private open(act: () => Promise<unknown>): void {
+    this.dialog.close();
+    void this.keeping.app.unlessLost(act);
+  }
 
   private async read(): Promise<void> {
     try {
-      this.entries = (await this.list?.entries()) ?? [];
+      this.entries = await this.keeping.shelf.entries();
     } catch {
       this.entries = words.cannotList;
-      return;
-    }
-    for (const entry of this.entries) {
-      const fault = this.isConnected ? await this.list?.faultOf(entry) : null;
-      if (fault && this.faults.get(entry.id) !== fault) this.faults = new Map([...this.faults, [entry.id, fault]]);
     }
   }
 
-  private async delete(entry: Entry): Promise<void> {
-    const title = titleOf(entry);
+  private async attempt(act: () => Promise<void>): Promise<void> {
     try {
-      const kept = await this.list?.remove(entry.id);
-      this.deleted = kept ?? null;
-      this.news = kept ? words.removed(title) : words.isOpenElsewhere(title);
+      await act();
     } catch {
-      this.news = words.cannotList;
+      this.news = words.failed;
     }
     await this.read();
+  }
+
+  /** The notebook is read anew, as it may be open: with its last edits. */
+  private async readKept({ id }: Entry): Promise<Kept | undefined> {
+    if (this.keeping.open?.id === id) await this.keeping.flush();
+    return this.keeping.shelf.get(id);
+  }
+
+  private async duplicate(entry: Entry): Promise<void> {
+    const kept = await this.readKept(entry);
+    if (!kept) return;
+    const copy = copyOf(readNotebook(kept.text ?? ""));
+    const { title } = copy;
+    const own = { id: newId(), title, keptAt: Date.now(), revision: 1, fileName: null, changed: true };
+    await this.keeping.shelf.put({ ...kept, entry: { ...kept.entry, ...own }, text: packNotebook(copy) }, null);
+    this.news = words.duplicated(title);
+    await this.show(own.id);
+  }
+
+  /** As it stands in the storage, damaged or not. */
+  private async save(entry: Entry): Promise<void> {
+    const kept = await this.readKept(entry);
+    if (kept) await saveFile(fileNameOf(titleOf(entry)), kept.text ?? "", null);
+  }
+
+  private async delete(entry: Entry): Promise<void> {
+    const { keeping } = this;
+    const title = titleOf(entry);
+    const isOurs = keeping.open?.id === entry.id && keeping.open.phase === "writing";
+    if (!isOurs && (await isBeingWritten(entry.id))) {
+      this.news = words.openElsewhere(title);
+      return;
+    }
+    const kept = await this.readKept(entry);
+    await keeping.remove(entry.id);
+    this.deleted = kept ?? null;
+    this.news = words.deleted(title);
     await this.updateComplete;
     this.querySelector<HTMLElement>(".put-back")?.focus();
   }
 
-  private readonly putBack = async (): Promise<void> => {
-    const { deleted } = this;
-    if (!deleted) return;
-    const title = titleOf(deleted.entry);
-    try {
-      await this.list?.putBack(deleted);
+  private readonly putBack = (): Promise<void> =>
+    this.attempt(async () => {
+      const { deleted } = this;
+      if (!deleted) return;
+      await this.keeping.shelf.put(deleted, null);
       this.deleted = null;
-      this.news = words.isBack(title);
-    } catch {
-      this.news = words.notBack(title);
-    }
+      this.news = words.isBack(titleOf(deleted.entry));
+      await this.show(deleted.entry.id);
+    });
+
+  /** Gives the focus to a notebook that is new in the list. */
+  private async show(id: string): Promise<void> {
     await this.read();
     await this.updateComplete;
-    this.querySelector<HTMLElement>(`a[href="${hashOf({ kind: "kept", id: deleted.entry.id })}"]`)?.focus();
-  };
+    this.querySelector<HTMLElement>(`[data-id="${id}"] .choose`)?.focus();
+  }
 }
+
+customElements.define("spanwise-notebooks", ListDialog);
 
 /** Opens the list. */
 export function openList(keeping: Keeping): void {
@@ -172,13 +203,12 @@ export function openList(keeping: Keeping): void {
 const titleOf = ({ title }: Entry): string => title.trim() || words.untitled;
 
 function aboutOf({ keptAt, fileName, changed }: Entry, isOpen: boolean): string {
-  const place =
-    fileName === null
-      ? changed
-        ? words.inNoFile
-        : words.asBegun
-      : changed
-        ? words.notInFile(fileName)
-        : words.inFile(fileName);
-  return [...(isOpen ? [words.openHere] : []), words.whenKept(ago(keptAt, Date.now()).text), place].join(" · ");
+  const file = fileName === null ? [] : [changed ? words.notInFile(fileName) : words.inFile(fileName)];
+  return [...(isOpen ? [words.openHere] : []), words.changed(when(keptAt, Date.now())), ...file].join(" · ");
+}
+
+/** Name and title of each notebook that ships, by title. */
+async function titlesOf(texts: Readonly<Record<string, () => Promise<string>>>) {
+  const all = Object.entries(texts).map(async ([name, text]) => [name, readNotebook(await text()).title] as const);
+  return (await Promise.all(all)).sort(([, a], [, b]) => a.localeCompare(b, "en"));
 }

@@ -1,11 +1,10 @@
 import { html, LitElement, nothing, type TemplateResult } from "lit";
 import { tell } from "../notice.ts";
-import type { Keeper } from "./keeper.ts";
 import type { Keeping } from "./keeping.ts";
 import { guardReading } from "./reading-gate.ts";
 import { words } from "./words.ts";
 
-/** Below the bar, while another tab edits the notebook: why it can only be read here, and what can be done. */
+/** Below the bar, while another tab edits the notebook: that it can only be read here, and what can be done about it. */
 export class ReadingBanner extends LitElement {
   static override properties = { keeping: { attribute: false } };
   declare keeping: Keeping;
@@ -20,12 +19,16 @@ export class ReadingBanner extends LitElement {
     super.connectedCallback();
     const app = this.closest<HTMLElement>("spanwise-app") ?? document.body;
     const { session } = this.keeping.app;
-    const say = (): void => tell(this.keeping.open?.phase === "free" ? words.onlyReadFree : words.onlyRead);
     const follow = (): void => {
       app.toggleAttribute("data-reading", session.readOnly);
       this.requestUpdate();
     };
-    this.stops = [this.keeping.onChange(follow), guardReading(app, () => session.readOnly, say)];
+    const guard = guardReading(
+      app,
+      () => session.readOnly,
+      () => tell(words.onlyRead),
+    );
+    this.stops = [this.keeping.onChange(follow), guard];
   }
 
   override disconnectedCallback(): void {
@@ -34,52 +37,42 @@ export class ReadingBanner extends LitElement {
   }
 
   protected override render(): TemplateResult {
-    const { open } = this.keeping;
-    const sentence = open && sentenceFor(open);
-    const canTake = sentence && open.phase !== "taking" && !open.hasLostEdits;
-    const canCopy = sentence && open.phase !== "taking";
+    const { keeping } = this;
+    const sentence = this.sentence;
+    const canAct = sentence !== null && keeping.open?.phase === "reading";
     return html`<p role="status">${sentence ?? nothing}</p>
-      ${canTake ? html`<button type="button" class="take" @click=${this.take}>${words.editHere}</button>` : nothing}
-      ${canCopy ? html`<button type="button" @click=${this.copy}>${words.editCopy}</button>` : nothing}`;
+      ${canAct && !keeping.hasLostEdits ? html`<button type="button" @click=${this.take}>${words.editHere}</button>` : nothing}
+      ${canAct ? html`<button type="button" @click=${this.copy}>${words.editCopy}</button>` : nothing}`;
+  }
+
+  private get sentence(): string | null {
+    const { open, hasLostEdits, hasGiven } = this.keeping;
+    if (!open || open.phase === "writing") return null;
+    if (open.phase === "taking") return words.taking;
+    return hasLostEdits ? words.lost : hasGiven ? words.given : words.reading;
   }
 
   protected override updated(): void {
-    const { open } = this.keeping;
-    const phase = open?.phase;
-    const isDone = this.wasTaking && phase === "writing" && !this.keeping.app.session.readOnly;
-    if (isDone) tell(words.yours);
+    const phase = this.keeping.open?.phase;
+    const isReading = this.keeping.app.session.readOnly;
+    if (this.wasReading && phase === "writing" && !isReading) tell(words.yours);
     // The button that had the focus is gone.
-    if (document.activeElement === document.body && (isDone || this.wasTaking)) this.focusPage();
-    if (phase !== "taking" && (isDone || phase !== "writing")) this.wasTaking = false;
+    if (this.wasTaking && phase !== "taking" && document.activeElement === document.body) this.focusPage();
+    this.wasTaking = phase === "taking";
+    this.wasReading = isReading;
   }
 
-  private readonly take = (): void => {
-    this.wasTaking = true;
-    this.keeping.open?.takeOver();
-  };
+  private wasReading = false;
+
+  private readonly take = (): void => this.keeping.takeOver();
 
   private readonly copy = async (): Promise<void> => {
-    await this.keeping.copy();
+    this.wasReading = false;
+    await this.keeping.openCopy();
     this.focusPage();
   };
 
   private focusPage(): void {
     document.getElementById("page")?.focus({ preventScroll: true });
-  }
-}
-
-function sentenceFor({ phase, hasLostEdits, hasWritten }: Keeper): string | null {
-  switch (phase) {
-    case "reading":
-      return hasLostEdits ? words.lost : hasWritten ? words.given : words.reading;
-    case "free":
-      return hasLostEdits ? words.lost : words.free;
-    case "taking":
-      return words.taking;
-    case "asking":
-    case "writing":
-    case "giving":
-    case "closed":
-      return null;
   }
 }

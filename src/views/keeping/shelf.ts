@@ -1,8 +1,38 @@
-import { type DBSchema, type IDBPDatabase, openDB } from "idb";
-import { draftsFrom, type Entry, entryFrom, inOrder, type Kept, textFrom } from "./kept.ts";
+import { type DBSchema, type IDBPDatabase, type IDBPTransaction, openDB } from "idb";
+import { type PictureData, pictureOf } from "./small-picture.ts";
 
-/** Why nothing can be kept or read: no room, no storage at all, another tab has written, a later Spanwise keeps here. */
-export type Hindrance = "full" | "refused" | "overwritten" | "later";
+/** What the list shows of a kept notebook. */
+export interface Entry {
+  readonly id: string;
+  readonly title: string;
+  /** When it was kept last, in ms since 1970. */
+  readonly keptAt: number;
+  /** Counts its keepings: by it a tab notices that another has written meanwhile. */
+  readonly revision: number;
+  /** The file it was opened from or saved to last; null where it is in none. */
+  readonly fileName: string | null;
+  /** True where it differs from what stands in that file, or from what it was begun with. */
+  readonly changed: boolean;
+  readonly picture: PictureData | null;
+}
+
+/** An answer to a question that is written but not given yet. */
+export interface Draft {
+  readonly answer: string;
+  readonly reason: string;
+}
+
+/** A notebook as it is kept. */
+export interface Kept {
+  readonly entry: Entry;
+  /** The text of a notebook file; null where it is missing. */
+  readonly text: string | null;
+  /** By the id of the question. */
+  readonly drafts: Readonly<Record<string, Draft>>;
+}
+
+/** Why nothing can be kept or read: no room, no storage to be had, or another tab has written meanwhile. */
+export type Hindrance = "full" | "refused" | "overwritten";
 
 /** The one error of the shelf. */
 export class ShelfError extends Error {
@@ -12,116 +42,98 @@ export class ShelfError extends Error {
   }
 }
 
-/** In three stores: a list that is quick to read, the texts, and the texts as they stand in files, written seldom. */
+/** In two stores, so that the list is quick to read. */
 interface Stores extends DBSchema {
   entries: { key: string; value: Entry };
-  texts: { key: string; value: { readonly id: string } & Pick<Kept, "text" | "drafts"> };
-  saved: { key: string; value: { readonly id: string; readonly text: string | null } };
+  texts: { key: string; value: { readonly id: string } & Omit<Kept, "entry"> };
 }
 
-const names = ["entries", "texts", "saved"] as const;
-const version = 1;
-
-/** How a notebook is put on the shelf. */
-export interface PutOptions {
-  /** The revision that should stand there; where another does nothing is written. Null where it does not matter. */
-  readonly after: number | null;
-  /** Also writes what stands in the file. */
-  readonly withSaved: boolean;
-}
+const names: ("entries" | "texts")[] = ["entries", "texts"];
+type Writing = IDBPTransaction<Stores, typeof names, "readwrite">;
 
 /** The notebooks kept in the storage of the browser. Where it could not be opened, each call tries again. */
 export class Shelf {
   private opening: Promise<IDBPDatabase<Stores>> | null = null;
+  /** Had without waiting once it is open. */
+  private database: IDBPDatabase<Stores> | null = null;
 
-  /** What is kept, the latest first. Also what is damaged is listed. @throws ShelfError, as all others */
+  /** What is kept, the latest first. @throws ShelfError, as all others */
   async entries(): Promise<readonly Entry[]> {
-    return this.attempt(async (database) => {
-      const transaction = database.transaction(names, "readonly");
-      const stores = names.map((name) => transaction.objectStore(name));
-      const keys = await Promise.all(stores.map((store) => store.getAllKeys()));
-      const entries = transaction.objectStore("entries");
-      const ids = [...new Set(keys.flat().map(String))];
-      return inOrder(await Promise.all(ids.map(async (id) => entryFrom(await entries.get(id), id))));
-    });
+    const found = await this.attempt((database) => database.getAll("entries"));
+    return found.map(entryFrom).sort((a, b) => b.keptAt - a.keptAt);
   }
 
   /** A notebook, its text null where it has none; undefined where nothing is kept under this id. */
-  async get(id: string): Promise<Kept | undefined> {
+  get(id: string): Promise<Kept | undefined> {
     return this.attempt(async (database) => {
       const transaction = database.transaction(names, "readonly");
-      const [entry, text, saved] = await Promise.all([
+      const [entry, text] = await Promise.all([
         transaction.objectStore("entries").get(id),
         transaction.objectStore("texts").get(id),
-        transaction.objectStore("saved").get(id),
       ]);
-      if (!entry && !text && !saved) return undefined;
-      return {
-        entry: entryFrom(entry, id),
-        text: textFrom(text),
-        savedText: textFrom(saved),
-        drafts: draftsFrom(text),
-      };
+      return entry && { entry: entryFrom(entry), text: textFrom(text), drafts: draftsFrom(text) };
     });
   }
 
-  /** Resolves once it is on the disk. */
-  async put({ entry, text, savedText, drafts }: Kept, { after, withSaved }: PutOptions): Promise<void> {
-    const { id } = entry;
-    await this.attempt(async (database) => {
-      const transaction = database.transaction(names, "readwrite", { durability: "strict" });
-      // Each is told by its own promise too; what failed is told once, by the whole.
-      const failed = transaction.done.catch((error: unknown) => error);
-      const written = async (): Promise<void> => {
-        const entries = transaction.objectStore("entries");
-        if (after !== null) {
-          const there = await entries.get(id);
-          if (there && entryFrom(there, id).revision !== after) throw new ShelfError("overwritten");
-        }
-        const puts: Promise<unknown>[] = [
-          entries.put(entry),
-          transaction.objectStore("texts").put({ id, text, drafts }),
-        ];
-        if (withSaved) puts.push(transaction.objectStore("saved").put({ id, text: savedText }));
-        // Without waiting for answers: a page that is being left hears none.
-        const all = Promise.all(puts);
-        transaction.commit();
-        await all;
-      };
-      try {
-        await written();
-      } catch (error) {
-        abort(transaction);
-        await failed;
-        throw error;
+  /**
+   * Resolves once it is on the disk. `after` is the revision that should stand there, 0 for none; where another stands
+   * there nothing is written. Null where it does not matter: then all is asked of the browser before this returns, if
+   * the storage was open, so that a page which is being left need not wait for answers.
+   */
+  put({ entry, text, drafts }: Kept, after: number | null): Promise<void> {
+    return this.write(async (transaction) => {
+      const entries = transaction.objectStore("entries");
+      if (after !== null) {
+        const there = await entries.get(entry.id);
+        if (there && entryFrom(there).revision !== after) throw new ShelfError("overwritten");
       }
-      const error = await failed;
-      if (error) throw error;
+      const puts = [entries.put(entry), transaction.objectStore("texts").put({ id: entry.id, text, drafts })];
+      transaction.commit();
+      await Promise.all(puts);
     });
   }
 
   /** Takes a notebook off the shelf. */
-  async remove(id: string): Promise<void> {
-    await this.attempt(async (database) => {
+  remove(id: string): Promise<void> {
+    return this.write(async (transaction) => {
+      await Promise.all(names.map((name) => transaction.objectStore(name).delete(id)));
+    });
+  }
+
+  private write(act: (transaction: Writing) => Promise<void>): Promise<void> {
+    return this.attempt(async (database) => {
       const transaction = database.transaction(names, "readwrite", { durability: "strict" });
-      await Promise.all([...names.map((name) => transaction.objectStore(name).delete(id)), transaction.done]);
+      // Its promise is told of every failure too; where nobody listened that would be an uncaught error.
+      const done = transaction.done.then(
+        () => null,
+        (error: unknown) => error,
+      );
+      try {
+        await act(transaction);
+      } catch (error) {
+        abort(transaction);
+        await done;
+        throw error;
+      }
+      const error = await done;
+      if (error !== null) throw error;
     });
   }
 
   private async attempt<T>(act: (database: IDBPDatabase<Stores>) => Promise<T>): Promise<T> {
     try {
-      this.opening ??= this.open();
-      return await act(await this.opening);
+      return await act(this.database ?? (await this.open()));
     } catch (error) {
       throw error instanceof ShelfError ? error : new ShelfError(hindranceOf(error));
     }
   }
 
-  private open(): Promise<IDBPDatabase<Stores>> {
+  private async open(): Promise<IDBPDatabase<Stores>> {
     const forget = (): void => {
       this.opening = null;
+      this.database = null;
     };
-    const opening = openDB<Stores>("spanwise", version, {
+    this.opening ??= openDB<Stores>("spanwise", 1, {
       upgrade(database) {
         for (const name of names) database.createObjectStore(name, { keyPath: "id" });
       },
@@ -132,12 +144,17 @@ export class Shelf {
       },
       terminated: forget,
     });
-    opening.catch(forget);
-    return opening;
+    try {
+      this.database = await this.opening;
+      return this.database;
+    } catch (error) {
+      forget();
+      throw error;
+    }
   }
 }
 
-function abort(transaction: { abort(): void }): void {
+function abort(transaction: Writing): void {
   try {
     transaction.abort();
   } catch {
@@ -146,8 +163,34 @@ function abort(transaction: { abort(): void }): void {
 }
 
 function hindranceOf(error: unknown): Hindrance {
-  const name = error instanceof DOMException || error instanceof Error ? error.name : "";
-  if (name === "QuotaExceededError") return "full";
-  if (name === "VersionError") return "later";
-  return "refused";
+  return error instanceof DOMException && error.name === "QuotaExceededError" ? "full" : "refused";
 }
+
+/** As far as what stands in the storage makes sense; the rest has the value that promises least. */
+function entryFrom(stored: Entry): Entry {
+  const { id, title, keptAt, revision, fileName, changed, picture } = stored;
+  return {
+    id,
+    title: textOr(title, ""),
+    keptAt: numberOr(keptAt, 0),
+    revision: numberOr(revision, 0),
+    fileName: typeof fileName === "string" ? fileName : null,
+    changed: changed !== false,
+    picture: pictureOf(picture),
+  };
+}
+
+const textFrom = (stored: Omit<Kept, "entry"> | undefined): string | null =>
+  typeof stored?.text === "string" ? stored.text : null;
+
+function draftsFrom(stored: Omit<Kept, "entry"> | undefined): Readonly<Record<string, Draft>> {
+  const found = Object.entries(stored?.drafts ?? {}).map(([id, draft]): [string, Draft] => [
+    id,
+    { answer: textOr(draft?.answer, ""), reason: textOr(draft?.reason, "") },
+  ]);
+  return Object.fromEntries(found);
+}
+
+const textOr = (value: unknown, otherwise: string): string => (typeof value === "string" ? value : otherwise);
+const numberOr = (value: unknown, otherwise: number): number =>
+  typeof value === "number" && Number.isFinite(value) ? value : otherwise;

@@ -1,0 +1,118 @@
+import type { Page } from "playwright-core";
+import { inject } from "vitest";
+import { cell, enterFormula, openNotebook, trainer, value, withoutDialogs } from "./notebooks.ts";
+import { expect, test } from "./page.ts";
+
+/** Sets a formula and leaves the editor by Enter. */
+async function setFormula(page: Page, name: string, formula: string): Promise<void> {
+  const box = await enterFormula(page, name);
+  await box.fill(formula);
+  await page.keyboard.press("Enter");
+}
+
+const kept = (page: Page) => page.locator(".kept").textContent();
+
+/** The title in the bar. */
+const title = async (page: Page): Promise<string> =>
+  ((await page.locator("h1.title > span").textContent()) ?? "").trim();
+
+/** True where leaving the page would ask the person. */
+const warns = (page: Page): Promise<boolean> =>
+  page.evaluate(() => !window.dispatchEvent(new Event("beforeunload", { cancelable: true })));
+
+test("an edit is kept within a second, and a reload brings the notebook back as it was", async ({ open }) => {
+  const { page } = await open();
+  await openNotebook(page, trainer);
+  await expect.poll(() => value(page, "half")).toBe("200 mm");
+  await setFormula(page, "half", "215 mm");
+  await expect.poll(() => value(page, "half")).toBe("215 mm");
+  await page.waitForTimeout(1000);
+  expect(await kept(page)).toBe("kept");
+  // So that leaving the page cannot be what keeps it.
+  await page.evaluate(() => {
+    IDBObjectStore.prototype.put = () => {
+      throw new Error("too late");
+    };
+  });
+  await page.reload();
+  await expect.poll(() => title(page)).toBe("Trainer");
+  await expect.poll(() => value(page, "half")).toBe("215 mm");
+  await expect.poll(() => page.locator(".saving").textContent()).toBe("changed since saved");
+});
+
+test("the first notebook is kept only once it is edited, and a fresh browser shows it as it comes", async ({
+  open,
+}) => {
+  const { page } = await open();
+  await expect.poll(() => title(page)).not.toBe("");
+  const first = await title(page);
+  await page.waitForTimeout(800);
+  expect(await kept(page)).toBe("");
+  await page.getByRole("button", { name: "edit the title" }).click();
+  await page.keyboard.type("Mine");
+  await page.keyboard.press("Enter");
+  await expect.poll(() => kept(page)).toBe("kept");
+  const other = await page.context().newPage();
+  await page.close();
+  await other.goto(inject("appUrl"));
+  await expect.poll(() => title(other)).toBe("Mine");
+  expect(first).not.toBe("Mine");
+});
+
+test("leaving right after an edit keeps it, and so does a half-typed formula that had no effect yet", async ({
+  open,
+}) => {
+  const { page } = await open();
+  await openNotebook(page, trainer);
+  await expect.poll(() => kept(page)).toBe("kept");
+  await setFormula(page, "half", "220 mm");
+  const box = await enterFormula(page, "tip_break");
+  await box.fill("9 deg +");
+  await page.reload();
+  await expect.poll(() => value(page, "half")).toBe("220 mm");
+  await expect.poll(() => cell(page, "tip_break").locator("code.formula").textContent()).toBe("9 deg +");
+});
+
+test("half-typed text and a half-written answer come back after the tab is closed without a word", async ({ open }) => {
+  const { page } = await open();
+  const asking = trainer.cells.map((each) => (each.kind === "question" ? { ...each, answer: null } : each));
+  await openNotebook(page, { ...trainer, cells: asking });
+  await page.getByRole("textbox", { name: "your prediction" }).fill("more than 8");
+  const box = await enterFormula(page, "half");
+  await box.fill("200 mm *");
+  await page.waitForTimeout(1000);
+  const other = await page.context().newPage();
+  // No event of leaving is sent.
+  await page.close({ runBeforeUnload: false });
+  await other.goto(inject("appUrl"));
+  await expect.poll(() => other.getByRole("textbox", { name: "your prediction" }).inputValue()).toBe("more than 8");
+  await expect.poll(() => cell(other, "half").locator("code.formula").textContent()).toBe("200 mm *");
+});
+
+test("leaving warns only where changes would be lost", async ({ open }) => {
+  const { page } = await open();
+  await openNotebook(page, trainer);
+  await expect.poll(() => kept(page)).toBe("kept");
+  expect(await warns(page)).toBe(false);
+  await setFormula(page, "half", "220 mm");
+  expect(await warns(page)).toBe(false);
+  await expect.poll(() => kept(page)).toBe("kept");
+  expect(await warns(page)).toBe(false);
+});
+
+test("where nothing can be stored the person is told, leaving warns, and saving to a file works", async ({ open }) => {
+  const { page } = await open({ storage: false });
+  await openNotebook(page, trainer);
+  await expect.poll(() => value(page, "half")).toBe("200 mm");
+  await expect.poll(() => kept(page)).toBe("✕ not kept");
+  expect(await page.getByRole("alert").textContent()).toContain("save them to a file");
+  // As it stands in its file.
+  expect(await warns(page)).toBe(false);
+  await setFormula(page, "half", "220 mm");
+  expect(await warns(page)).toBe(true);
+  await withoutDialogs(page);
+  const download = page.waitForEvent("download");
+  await page.getByRole("button", { name: "Save", exact: true }).click();
+  expect((await download).suggestedFilename()).toBe("trainer.json");
+  await expect.poll(() => warns(page)).toBe(false);
+});
