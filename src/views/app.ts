@@ -203,9 +203,10 @@ export class App extends LitElement {
 
   /** Opens a file; where it is no notebook the open one stays and a message says why. */
   private async open(file: OpenedFile): Promise<void> {
+    // What goes wrong from here on is told, and stays.
+    this.alarm = null;
     try {
       await this.keeping.openFile(file);
-      this.alarm = null;
       this.news = words.opened(this.session.notebook.title);
     } catch (error) {
       if (!(error instanceof NotebookError)) throw error;
