@@ -105,7 +105,7 @@ test("where nothing can be stored the person is told, leaving warns, and saving 
   await openNotebook(page, trainer);
   await expect.poll(() => value(page, "half")).toBe("200 mm");
   await expect.poll(() => kept(page)).toBe("✕ not kept");
-  expect(await page.getByRole("alert").textContent()).toContain("save them to a file");
+  await expect.poll(() => page.getByRole("alert").textContent()).toContain("save them to a file");
   // As it stands in its file.
   expect(await warns(page)).toBe(false);
   await setFormula(page, "half", "220 mm");
