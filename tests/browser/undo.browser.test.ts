@@ -35,6 +35,8 @@ test("deleting a cell says so and offers to bring it back", async ({ open }) => 
   await expect.poll(() => cell(page, "twice").count()).toBe(0);
   const notice = page.locator(".notice");
   expect(await notice.getByRole("status").textContent()).toBe("Deleted twice.");
+  // While it has the focus or the pointer it stays, so that nobody has to hurry.
+  await notice.getByRole("button", { name: "Bring it back" }).focus();
   expect(await hindrances(page)).toEqual([]);
   await notice.getByRole("button", { name: "Bring it back" }).click();
   await expect.poll(() => value(page, "twice")).toBe("400 mm");
