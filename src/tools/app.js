@@ -1,5 +1,7 @@
-import { readFileSync, utimesSync } from "node:fs";
+import { readFileSync, utimesSync, writeFileSync } from "node:fs";
 import { join } from "node:path";
+import { pathToFileURL } from "node:url";
+import { bundle } from "./bundle.js";
 import { isStale, lastChange, writtenAt } from "./freshness.js";
 import { root } from "./place.js";
 import { pagePolicy } from "./policy.js";
@@ -7,7 +9,15 @@ import { pagePolicy } from "./policy.js";
 /** The built page: static files that work under any path. */
 export const built = join(root, "dist", "index.html");
 
-const sources = ["src", "notebooks", "index.html", "vite.config.ts", "package.json", "package-lock.json"];
+const sources = [
+  "src",
+  "notebooks",
+  "index.html",
+  "functions.html",
+  "vite.config.ts",
+  "package.json",
+  "package-lock.json",
+];
 
 /**
  * Whether the app has to be built before it can be shown.
@@ -24,7 +34,15 @@ export async function buildApp() {
   process.env.NODE_ENV = "production";
   const { build } = await import("vite");
   await build({ root, logLevel: "warn" });
+  await fillManual();
   utimesSync(built, started, started);
+}
+
+/** Writes what the specs of the functions say into the manual page, which the build has left empty. */
+async function fillManual() {
+  const { manualHtml } = await import(pathToFileURL(await bundle("src/manual.ts", { packages: "outside" })).href);
+  const page = join(root, "dist", "functions.html");
+  writeFileSync(page, manualHtml(readFileSync(page, "utf8")));
 }
 
 /**

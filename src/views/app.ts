@@ -9,12 +9,13 @@ import type { Desk } from "./desk.ts";
 import { isEntry } from "./entering.ts";
 import { chooseFile, fileNameOf, type OpenedFile, readFile, saveFile } from "./files.ts";
 import type { Find } from "./find.ts";
-import { loadEditor } from "./formula-entry.ts";
+import { type FormulaEntry, loadEditor } from "./formula-entry.ts";
 import { goTo } from "./go-to.ts";
 import { IdleQueue, whenIdle } from "./idle-queue.ts";
 import { type InFile, Keeping, type KeptApp, type Shipped } from "./keeping/keeping.ts";
 import { tell } from "./notice.ts";
 import { OpenFile } from "./open-file.ts";
+import { openReference } from "./open-reference.ts";
 import type { Page } from "./page.ts";
 import { sheetElementId } from "./sheet.ts";
 import { SweptRows } from "./swept-rows.ts";
@@ -309,6 +310,11 @@ export class App extends LitElement {
   }
 
   private readonly key = (event: KeyboardEvent): void => {
+    if (event.key === "F1" && !this.waiting) {
+      event.preventDefault();
+      openReference(this.desk.functions, this.querySelector<FormulaEntry>("spanwise-formula-entry")?.called ?? null);
+      return;
+    }
     if (!(event.ctrlKey || event.metaKey) || event.altKey || this.waiting) return;
     const act = this.shortcut(event.key.toLowerCase(), event.shiftKey);
     // What is being entered undoes its own steps.

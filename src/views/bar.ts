@@ -3,6 +3,7 @@ import { type HistoryStep, setTitle } from "../cells/index.ts";
 import type { Desk } from "./desk.ts";
 import type { Keeping } from "./keeping/keeping.ts";
 import { words as keepingWords } from "./keeping/words.ts";
+import { openReference } from "./open-reference.ts";
 import { stepWords } from "./step-words.ts";
 import { applyTheme, keptTheme, type Theme, themes } from "./theme-choice.ts";
 import { words } from "./words.ts";
@@ -88,8 +89,16 @@ export class Bar extends LitElement {
     const { steps } = this.desk.session;
     return html`<button type="button" class="sign-button" title=${words.findKey} aria-label=${words.find}
         @click=${() => this.ask("find-cell")}><svg viewBox="0 0 16 16" aria-hidden="true"><circle cx="6.5" cy="6.5" r="4.5"></circle><path d="M10 10 14.5 14.5"></path></svg></button>
+      ${this.renderReference()}
       ${this.renderStep("↶", words.undo, words.undoKey, steps.undo, "undo-step")}
       ${this.renderStep("↷", words.redo, words.redoKey, steps.redo, "redo-step")}`;
+  }
+
+  /** An open book. */
+  private renderReference(): TemplateResult {
+    const { open, openHint } = words.reference;
+    return html`<button type="button" class="sign-button" title=${openHint} aria-label=${open} aria-haspopup="dialog"
+      @click=${() => openReference(this.desk.functions)}><svg viewBox="0 0 16 16" aria-hidden="true"><path d="M8 4C6.5 2.7 4 2.3 1.5 2.500V12.5C4 12.3 6.5 12.7 8 14 9.5 12.7 12 12.3 14.5 12.5V2.500C12 2.3 9.5 2.7 8 4ZM8 4V14"></path></svg></button>`;
   }
 
   private renderStep(

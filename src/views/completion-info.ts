@@ -1,6 +1,7 @@
 /** What stands beside the list of completions, as elements. */
 import { describe } from "../cells/index.ts";
 import type { AnyFunctionSpec, Shape } from "../library/index.ts";
+import { words } from "./words.ts";
 
 /** One sentence. */
 export function plainInfo(text: string): HTMLElement {
@@ -14,7 +15,7 @@ export function functionInfo({ summary, parameters, result }: AnyFunctionSpec): 
   for (const [name, shape] of Object.entries(parameters)) {
     list.append(element("dt", name), element("dd", parameterText(shape)));
   }
-  info.append(element("p", summary), list, element("p", `→ ${resultText(result)}`));
+  info.append(element("p", summary), list, element("p", `→ ${resultText(result)}`), element("p", words.reference.more));
   return info;
 }
 

@@ -7,12 +7,14 @@ import {
   completionStatus,
   currentCompletions,
   moveCompletionSelection,
+  selectedCompletion,
   selectedCompletionIndex,
 } from "@codemirror/autocomplete";
 import { history, historyKeymap, insertNewline, standardKeymap } from "@codemirror/commands";
-import { bracketMatching, LRLanguage, syntaxHighlighting } from "@codemirror/language";
+import { bracketMatching, LRLanguage, syntaxHighlighting, syntaxTree } from "@codemirror/language";
 import { EditorSelection, EditorState, type Extension, Prec, StateEffect, StateField } from "@codemirror/state";
 import { Decoration, type DecorationSet, EditorView, keymap, WidgetType } from "@codemirror/view";
+import type { SyntaxNode } from "@lezer/common";
 import { parser } from "../cells/index.ts";
 import type { Caret, Fault, Leaving } from "./entering.ts";
 import { type CompletionScope, completeFormula } from "./formula-completion.ts";
@@ -37,6 +39,8 @@ export interface FormulaEditor {
   focus(caret: Caret): void;
   /** Puts a text in the place of what is selected, as if it were typed. */
   type(text: string): void;
+  /** The name of the function that the completion offers first, else of the call around the caret, else null. */
+  called(): string | null;
   close(): void;
 }
 
@@ -62,9 +66,10 @@ export function openFormulaEditor(root: ShadowRoot, options: FormulaEditorOption
         }),
         EditorView.domEventHandlers({
           beforeinput: replaceByText,
-          // Another window in front is no reason to end.
+          // Another window in front is no reason to end, nor is the reference, which gives the focus back.
           blur: (_, of) => {
-            if (document.hasFocus()) options.onLeave("away", textOf(of));
+            if (document.hasFocus() && !document.querySelector("dialog.reference[open]"))
+              options.onLeave("away", textOf(of));
           },
         }),
       ],
@@ -80,8 +85,21 @@ export function openFormulaEditor(root: ShadowRoot, options: FormulaEditorOption
       view.focus();
     },
     type: (typed) => view.dispatch(view.state.replaceSelection(typed), { userEvent: "input.type" }),
+    called: () => selectedCompletion(view.state)?.label ?? callAround(view.state),
     close: () => view.destroy(),
   };
+}
+
+/** The innermost call whose name or brackets hold the caret. */
+function callAround(state: EditorState): string | null {
+  const { head } = state.selection.main;
+  for (const side of [-1, 1] as const) {
+    let node: SyntaxNode | null = syntaxTree(state).resolveInner(head, side);
+    while (node && node.name !== "Call") node = node.parent;
+    const name = node?.firstChild;
+    if (name) return state.sliceDoc(name.from, name.to);
+  }
+  return null;
 }
 
 /**

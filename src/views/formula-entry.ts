@@ -72,6 +72,11 @@ export class FormulaEntry extends LitElement {
     if (this.early !== "") this.editor.type(this.early);
   }
 
+  /** The function that is called where the caret stands, or that is about to be put in; null where there is none. */
+  get called(): string | null {
+    return this.editor?.called() ?? null;
+  }
+
   private keepEarly(event: KeyboardEvent): void {
     if (this.editor || event.ctrlKey || event.metaKey || event.altKey) return;
     if (event.key === "Backspace") this.early = this.early.slice(0, -1);

@@ -1,12 +1,15 @@
 /** What a formula calls: each function with what it was given and what it gives, its own formula, and its sources. */
 import { html, nothing, type TemplateResult } from "lit";
+import { guard } from "lit/directives/guard.js";
 import type { ExplainedArgument, ExplainedCall, Explanation } from "../../cells/index.ts";
-import type { AnyFunctionSpec } from "../../library/index.ts";
+import type { AnyFunctionSpec, FunctionTable } from "../../library/index.ts";
 import { formatValue } from "../format.ts";
+import { openReference } from "../open-reference.ts";
+import { functionGrounds } from "../reference/function-sheet.ts";
 import { words } from "../words.ts";
 
 /** The calls of a formula under one heading; nothing where it makes none. */
-export function callsList({ calls, functions }: Explanation): TemplateResult | typeof nothing {
+export function callsList({ calls, functions }: Explanation, table: FunctionTable): TemplateResult | typeof nothing {
   const own = calls.filter(({ spec }) => spec === null);
   if (functions.length === 0 && own.length === 0) return nothing;
   return html`<h3>${words.why.calls}</h3>
@@ -14,29 +17,26 @@ export function callsList({ calls, functions }: Explanation): TemplateResult | t
       functionPart(
         spec,
         calls.filter((call) => call.spec === spec),
+        table,
       ),
     )}
     ${own.map((call) => html`<div class="call">${callLine(call)}</div>`)}`;
 }
 
 /** Functions of arithmetic are known to everyone, and stay closed until they are asked. */
-function functionPart(spec: AnyFunctionSpec, calls: readonly ExplainedCall[]): TemplateResult {
-  const { name, summary, formula, assumptions, sources, topic } = spec;
-  const { sayFormula, assumes } = words.why;
+function functionPart(
+  spec: AnyFunctionSpec,
+  calls: readonly ExplainedCall[],
+  functions: FunctionTable,
+): TemplateResult {
+  const { name, summary, topic } = spec;
   return html`<details class="call" ?open=${topic !== "arithmetic"}>
     <summary><code>${name}</code> ${summary}</summary>
     ${calls.map((call) => callLine(call))}
-    <dl>
-      <dt>${sayFormula}</dt><dd>${formula}</dd>
-      ${assumptions.length === 0 ? nothing : html`<dt>${assumes}</dt><dd>${sentences(assumptions)}</dd>`}
-      <dt>${sources.length === 1 ? words.why.source : words.why.sources}</dt>
-      <dd>${sentences(sources.map(({ text, mark }) => html`${text} <span class="mark">${words.reference.marks[mark]}</span>`))}</dd>
-    </dl>
+    ${guard([spec], () => functionGrounds(spec, document))}
+    <button type="button" class="quiet" aria-label="${name} ${words.why.inReference}" @click=${() => openReference(functions, name)}>${words.why.inReference}</button>
   </details>`;
 }
-
-const sentences = (all: readonly unknown[]): TemplateResult =>
-  all.length === 1 ? html`${all[0]}` : html`<ul>${all.map((each) => html`<li>${each}</li>`)}</ul>`;
 
 function callLine({ name, arguments: given, value, shape }: ExplainedCall): TemplateResult {
   return html`<table class="given"><caption class="unseen">${words.why.given} ${name}</caption><tbody>

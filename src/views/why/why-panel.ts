@@ -12,6 +12,7 @@ import { mathsElement } from "./maths.ts";
 import { entriesTable, type Steps, stepsList } from "./steps.ts";
 import { reasonOf, sameSubject, subjectKind, subjectTitle, tellingOf } from "./subject-words.ts";
 import { workingOf } from "./working.ts";
+import "../reference/function-sheet.css";
 import "./why.css";
 
 /**
@@ -125,7 +126,7 @@ export class WhyPanel extends LitElement {
       ${origin && !isHidden ? stepsList(words.why.beganIn, [origin], this.steps) : nothing}
       ${!subject.entry && !isHidden ? entriesTable(step, result, this.steps) : nothing}
       ${takes.length > 0 ? stepsList(made, takes, this.steps) : nothing}
-      ${isHidden ? nothing : callsList(explanation)}
+      ${isHidden ? nothing : callsList(explanation, this.desk.functions)}
       ${deeper.length > 0 ? stepsList(rests, deeper, this.steps) : nothing}
       ${feeds.length > 0 ? stepsList(into, feeds, this.steps) : step.name === null ? nothing : html`<h3>${into}</h3><p class="hint">${words.why.feedsNothing}</p>`}`;
   }
