@@ -41,9 +41,13 @@ import { finiteLiftSlope } from "./flow/finite-lift-slope.ts";
 import { flow } from "./flow/flow.ts";
 import { inducedDrag } from "./flow/induced-drag.ts";
 import { liftSlope } from "./flow/lift-slope.ts";
+import { bestDecalage } from "./glide/best-decalage.ts";
 import { bestGlide } from "./glide/best-glide.ts";
 import { glide } from "./glide/glide.ts";
 import { leastSink } from "./glide/least-sink.ts";
+import { sinkPolar } from "./glide/sink-polar.ts";
+import { trim } from "./glide/trim.ts";
+import { trimmedTurn } from "./glide/trimmed-turn.ts";
 import { turn } from "./glide/turn.ts";
 import { adhesive } from "./mass/adhesive.ts";
 import { balance } from "./mass/balance.ts";
@@ -82,6 +86,7 @@ import { tailVolume } from "./stability/tail-volume.ts";
 export type { Derivatives } from "./flow/derivatives-record.ts";
 export type { Flow } from "./flow/flow-record.ts";
 export type { Glide } from "./glide/glide-record.ts";
+export type { Trim } from "./glide/trim-record.ts";
 export type { Part } from "./mass/part-record.ts";
 export { isDimensionless, siUnit } from "./quantity.ts";
 export type { Fin } from "./shape/fin-record.ts";
@@ -144,6 +149,10 @@ export const functions: FunctionTable = functionTable([
   bestGlide,
   leastSink,
   turn,
+  trim,
+  bestDecalage,
+  sinkPolar,
+  trimmedTurn,
   atmosphere,
   geopotentialAltitude,
   reynolds,

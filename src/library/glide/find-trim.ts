@@ -6,6 +6,8 @@ import { type Glides, leftMoment, type SteadyFlight, steadyFlight } from "./stea
 export const lowestAngle = -degrees(8);
 export const highestAngle = degrees(16);
 const step = degrees(1);
+/** A steeper path is a dive and no glide. */
+const steepest = degrees(45);
 
 /** What looking for a trim came to. */
 export type TrimSearch =
@@ -16,8 +18,8 @@ export type TrimSearch =
 /**
  * The steady flight in which forces and pitching moment balance, with the tailplane set more nose-up by `tail`. Of several
  * the one at the smallest angle of attack that holds itself; past the largest lift none counts. There is none where the
- * nose goes down at every angle that lifts ("dives"), up at every angle until the stall ("rears up"), or where the only
- * balance does not hold itself because the balance point lies behind the neutral point ("tumbles").
+ * nose goes down at every angle that glides ("dives"), up at every angle until the stall ("rears up"), or where no balance
+ * would hold itself because the balance point lies behind the neutral point ("tumbles").
  */
 export function findTrim(glider: Glides, tail = 0, bank = 0): TrimSearch {
   const momentAt = (angle: number) => leftMoment(glider, steadyFlight(glider, angle, bank, tail));
@@ -29,12 +31,17 @@ export function findTrim(glider: Glides, tail = 0, bank = 0): TrimSearch {
     if (!next || next.loads.lift <= 0 || isPastStall(glider, here)) continue;
     if (moment < 0 && then >= 0) tumbles = true;
     if (moment <= 0 || then > 0) continue;
-    const flight = steadyFlight(glider, rootWithin(momentAt, here.angle, next.angle), bank, tail);
-    if (flight.loads.lift > 0 && !isPastStall(glider, flight)) return { found: "trim", flight };
+    // The flights of the scan are only nearly steady: the steady balance may lie a little outside.
+    let [from, to] = [here.angle, next.angle];
+    while (momentAt(from) <= 0 && from > lowestAngle) from -= step / 4;
+    while (momentAt(to) > 0 && to < highestAngle) to += step / 4;
+    const flight = steadyFlight(glider, rootWithin(momentAt, from, to), bank, tail);
+    if (flight.descent < steepest && !isPastStall(glider, flight)) return { found: "trim", flight };
   }
   const wanted = leastSinkFlight(glider, bank, tail);
-  if (tumbles) return { found: "tumbles", wanted };
-  return { found: leftMoment(glider, wanted) < 0 ? "dives" : "rears up", wanted };
+  const moment = leftMoment(glider, wanted);
+  if (tumbles || momentAt(wanted.angle - 2 * step) < moment) return { found: "tumbles", wanted };
+  return { found: moment < 0 ? "dives" : "rears up", wanted };
 }
 
 /** Whether the glider as a whole lifts no more with a larger angle of attack. */

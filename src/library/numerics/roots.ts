@@ -79,7 +79,7 @@ export function fixedPoint(of: (x: number) => number, start: number): number {
   let x = start;
   for (let step = 0; step < 40; step++) {
     const once = of(x);
-    if (Math.abs(once - x) <= 1e-14 * Math.abs(once)) return once;
+    if (Math.abs(once - x) <= 1e-12 * Math.abs(once)) return once;
     const twice = of(once);
     const bend = twice - 2 * once + x;
     const next = bend === 0 ? twice : x - (once - x) ** 2 / bend;

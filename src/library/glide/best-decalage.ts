@@ -1,0 +1,60 @@
+import { numberText } from "../number-text.ts";
+import { degrees } from "../numerics/degrees.ts";
+import { define, number, record } from "../spec.ts";
+import { findTrim, leastSinkTrim } from "./find-trim.ts";
+import { glidingOf, glidingParameters } from "./gliding.ts";
+import { glidingAssumptions, glidingErrors, glidingSources } from "./gliding-words.ts";
+import { sampleGlider } from "./sample-gliders.ts";
+import { trimOf, trimRecord } from "./trim-record.ts";
+
+const bestDecalageRecord = record(
+  "best_decalage",
+  "the decalage that trims a glider for its least sink",
+  {
+    decalage: number("deg", "what the wing's seat stands steeper than the tailplane"),
+    change: number("deg", "how much more that is than it has"),
+    trim: { ...trimRecord, summary: "the glide with it" },
+    saved: number("m/s", "by how much it sinks less than as it is; left out where it does not trim as it is", {
+      optional: true,
+    }),
+  },
+  (best) => `${numberText(best.decalage, "deg")}, sinking ${numberText(best.trim.sink, "m/s")}`,
+);
+
+/** `best_decalage(glider, shape, …)`. */
+export const bestDecalage = define({
+  name: "best_decalage",
+  summary: "The decalage with which a glider settles in the glide that stays up longest.",
+  topic: "glide",
+  parameters: glidingParameters,
+  result: bestDecalageRecord,
+  formula: "least sink over all angles of attack, the tailplane turned at each so that the moment is 0",
+  errors: [...glidingErrors, "The glider has no tailplane to turn."],
+  assumptions: [
+    "The wing's seat stays and the tailplane turns about its root.",
+    "Least sink is flown close to the stall, in turbulent air a little faster: keep some speed in hand.",
+    ...glidingAssumptions,
+  ],
+  sources: glidingSources,
+  examples: [
+    {
+      summary: "24 g on a wing of 580 cm² with raised tips",
+      arguments: { glider: sampleGlider },
+      result: { decalage: degrees(3.5), change: degrees(2), saved: 0.18 },
+      tolerance: 0.02,
+    },
+  ],
+  compute: (given, refuse) => {
+    const glider = glidingOf(given, refuse);
+    const { tailplane, seat_angle } = glider.glider;
+    if (!tailplane) return refuse("glider", "It has no tailplane. Give glider(…) one, or move the balance point.");
+    const best = leastSinkTrim(glider);
+    const now = findTrim(glider);
+    return {
+      decalage: seat_angle - tailplane.incidence - best.tail,
+      change: -best.tail + 0,
+      trim: trimOf(glider, best),
+      ...(now.found === "trim" && { saved: now.flight.sink - best.sink }),
+    };
+  },
+});
