@@ -9,6 +9,7 @@ import {
   type GivenCell,
   type Step,
 } from "../cells/index.ts";
+import type { Shape } from "../library/index.ts";
 import type { Desk } from "./desk.ts";
 import type { Detail } from "./details.ts";
 import { viewsOf } from "./figures.ts";
@@ -30,6 +31,15 @@ export function detailsOf(desk: Desk, cell: Cell): Detail[] {
     ...text(key, label, value, hint),
     set: (now) => set(key, { [key]: now.trim() === "" ? undefined : now } as CellPatch),
   });
+  const long = (key: string, label: string, value: string | undefined, hint = ""): Detail => ({
+    ...text(key, label, value, hint),
+    isLong: true,
+  });
+  const path = (key: string, label: string, value: string, offers: readonly string[]): Detail => ({
+    ...text(key, label, value),
+    offers,
+    late: true,
+  });
   const choice = (key: string, label: string, value: string, choices: readonly string[]): Detail => ({
     label,
     value,
@@ -38,26 +48,41 @@ export function detailsOf(desk: Desk, cell: Cell): Detail[] {
   });
   switch (cell.kind) {
     case "given":
-      return [optional("unit", fields.unit, cell.unit, "mm"), ...rangeDetails(cell, set), ...fractionDetail(cell, set)];
+      return [
+        optional("unit", fields.unit, cell.unit, "mm"),
+        ...rangeDetails(cell, set),
+        optional("plus_minus", fields.plusMinus, cell.plus_minus),
+        ...fractionDetail(cell, set),
+      ];
     case "derived":
       return [optional("unit", fields.unit, cell.unit, "mm"), ...fractionDetail(cell, set)];
     case "decision":
       return [
-        text("question", fields.question, cell.question),
-        text("chosen", fields.chosen, cell.chosen),
-        text("why", fields.why, cell.why),
+        long("question", fields.question, cell.question),
+        long("chosen", fields.chosen, cell.chosen),
+        long("why", fields.why, cell.why),
         ...alternativeDetails(cell, set),
-        optional("revisit", fields.revisit, cell.revisit),
+        { ...optional("revisit", fields.revisit, cell.revisit), isLong: true },
       ];
     case "question":
       return [
-        choice("about", fields.about, cell.about, namesOf(desk, isAskable)),
-        text("prompt", fields.prompt, cell.prompt, words.noPromptYet(cell.about)),
+        path(
+          "about",
+          fields.about,
+          cell.about,
+          pathsOf(desk, isAskable, () => true),
+        ),
+        long("prompt", fields.prompt, cell.prompt, words.noPromptYet(cell.about)),
       ];
     case "drawing":
       return [
         choice("view", fields.view, cell.view, viewsOf("drawing")),
-        choice("of", fields.of, cell.of, namesOf(desk, isRecord)),
+        path(
+          "of",
+          fields.of,
+          cell.of,
+          pathsOf(desk, isRecord, (shape) => shape.kind === "record"),
+        ),
         optional("title", fields.title, cell.title),
       ];
     case "chart":
@@ -118,8 +143,8 @@ function alternativeDetails({ alternatives = [] }: DecisionCell, set: Set): Deta
     set("alternatives", { alternatives: all.length === 0 ? undefined : all });
   };
   return [...alternatives, { option: "", why_not: "" }].flatMap(({ option, why_not }, index) => [
-    { label: fields.option, value: option, set: (now: string) => put(index, now, why_not) },
-    { label: fields.whyNot, value: why_not, beside: true, set: (now: string) => put(index, option, now) },
+    { label: fields.option, value: option, isLong: true, set: (now: string) => put(index, now, why_not) },
+    { label: fields.whyNot, value: why_not, isLong: true, beside: true, set: (now: string) => put(index, option, now) },
   ]);
 }
 
@@ -145,6 +170,16 @@ function namesOf({ session }: Desk, fits: (step: Step) => boolean): string[] {
   return notebook.cells.flatMap(({ id }) => {
     const step = program.byId.get(id);
     return step?.name && fits(step) ? [step.name] : [];
+  });
+}
+
+/** As namesOf, each followed by those of its fields that fit. */
+function pathsOf(desk: Desk, fits: (step: Step) => boolean, fieldFits: (shape: Shape) => boolean): string[] {
+  const { program } = desk.session;
+  return namesOf(desk, fits).flatMap((name) => {
+    const shape = program.byName.get(name)?.shape;
+    const parts = shape?.kind === "record" ? Object.entries(shape.fields) : [];
+    return [name, ...parts.filter(([, part]) => fieldFits(part)).map(([part]) => `${name}.${part}`)];
   });
 }
 

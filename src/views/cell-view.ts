@@ -90,7 +90,7 @@ export abstract class CellView<C extends Cell> extends LitElement {
   focusFirst(): void {
     const first =
       this.querySelector<HTMLElement>(
-        ".formula-button, .entries .cover[tabindex='0'], .note-button, .asked textarea",
+        ".formula-button, .entries .cover[tabindex='0'], .note-button, .asked textarea, .details-button",
       ) ?? this.querySelector<HTMLElement>("button");
     first?.focus({ preventScroll: true });
   }
@@ -128,7 +128,7 @@ export abstract class CellView<C extends Cell> extends LitElement {
   protected async enterDetails(): Promise<void> {
     this.entered = "details";
     await this.updateComplete;
-    this.querySelector<HTMLElement>(".details :is(input, select)")?.focus();
+    this.querySelector<HTMLElement>(".details :is(input, select, textarea)")?.focus();
   }
 
   private renderDetails(): TemplateResult {
@@ -142,7 +142,7 @@ export abstract class CellView<C extends Cell> extends LitElement {
 
   protected leaveDetails(_calledOff: boolean): void {
     this.desk.session.endGesture();
-    this.rest(".more");
+    this.rest(".details-button, .more");
   }
 
   /** Ends entering and gives the focus back to the button that began it, unless it has gone elsewhere. */
@@ -189,3 +189,7 @@ export const askedName = (about: string): string => /^\s*(\w+)/.exec(about)?.[1]
 /** The value place of a cell that has none. */
 export const noValue = (waits: boolean): TemplateResult =>
   html`<span class="none"><span aria-hidden="true">—</span><span class="unseen">${waits ? words.waiting : words.noValue}</span></span>`;
+
+/** The button in the margin that begins to enter what a cell says. */
+export const detailsButton = (label: string, enter: () => void): TemplateResult =>
+  html`<button type="button" class="quiet details-button" @click=${enter}>${label}</button>`;

@@ -1,6 +1,6 @@
 import { html, nothing, type TemplateResult } from "lit";
 import type { DecisionCell } from "../cells/index.ts";
-import { CellView } from "./cell-view.ts";
+import { CellView, detailsButton } from "./cell-view.ts";
 import { words } from "./words.ts";
 
 /** What was chosen, why, what else was considered, and when to look again. */
@@ -13,7 +13,7 @@ export class DecisionCellView extends CellView<DecisionCell> {
     const { question, chosen, why, alternatives = [], revisit } = this.cell;
     return html`<div class="margin"></div>
       <div class="body free">
-        <div class="decided">
+        <div class="decided" @dblclick=${() => this.enterDetails()}>
           <p class="question"><strong>${question || html`<span class="hint">${words.noQuestionYet}</span>`}</strong> ${chosen}</p>
           ${why ? html`<p class="grounds">${why}</p>` : nothing}
           <dl>
@@ -21,6 +21,7 @@ export class DecisionCellView extends CellView<DecisionCell> {
             ${revisit ? html`<dt>${words.lookAgain}</dt><dd>${revisit}</dd>` : nothing}
           </dl>
         </div>
-      </div>`;
+      </div>
+      <div class="tools">${this.entered ? nothing : detailsButton(words.editDecision, () => this.enterDetails())}</div>`;
   }
 }

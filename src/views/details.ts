@@ -8,6 +8,10 @@ export interface Detail {
   readonly value: string;
   /** What can be chosen, by value and word; absent for free text. What stands there and is none of them is kept. */
   readonly choices?: readonly (readonly [value: string, word: string])[];
+  /** What may be meant, offered while free text is typed. */
+  readonly offers?: readonly string[];
+  /** A sentence or more: its field grows with it. */
+  readonly isLong?: boolean;
   readonly hint?: string;
   /** Takes effect when it is left, not while it is typed. */
   readonly late?: boolean;
@@ -30,7 +34,9 @@ export interface DetailsOptions {
 /** The details of a cell while they are entered: each takes effect as it is typed; Enter or Escape ends it. */
 export function detailsForm({ label, details, onPause, onDone }: DetailsOptions): TemplateResult {
   const key = (event: KeyboardEvent): void => {
-    const ends = event.key === "Escape" || (event.key === "Enter" && event.target instanceof HTMLInputElement);
+    // A field has one paragraph, however long: Enter ends it.
+    const isText = event.target instanceof HTMLInputElement || event.target instanceof HTMLTextAreaElement;
+    const ends = event.key === "Escape" || (event.key === "Enter" && isText);
     if (!ends || event.isComposing) return;
     event.preventDefault();
     event.stopPropagation();
@@ -53,14 +59,23 @@ function field(detail: Detail, onPause: () => void): TemplateResult {
       }}>
         ${withPresent(choices, value).map(([each, word]) => html`<option value=${each} .selected=${live(each === value)}>${word}</option>`)}
       </select>`
-    : input(detail, hint ?? "", onPause);
+    : detail.isLong
+      ? paragraph(detail, hint ?? "", onPause)
+      : input(detail, hint ?? "", onPause);
   return html`<label class=${detail.beside ? "beside" : ""}><span>${label}</span> ${control}
     ${detail.fault === undefined ? nothing : html`<span class="fault" role="alert">${detail.fault}</span>`}</label>`;
 }
 
-function input({ value, late, fault, set }: Detail, hint: string, onPause: () => void): TemplateResult {
+function paragraph({ value, set }: Detail, hint: string, onPause: () => void): TemplateResult {
+  const take = (event: Event): void => set((event.target as HTMLTextAreaElement).value.replaceAll(/\s*\n\s*/g, " "));
+  return html`<textarea rows="1" placeholder=${hint} .value=${live(value)} @input=${take} @change=${onPause}></textarea>`;
+}
+
+function input({ label, value, offers, late, fault, set }: Detail, hint: string, onPause: () => void): TemplateResult {
   const take = (event: Event): void => set((event.target as HTMLInputElement).value);
-  return html`<input type="text" autocapitalize="off" spellcheck=${late ? "false" : "true"} placeholder=${hint}
+  const list = offers && `offers-${label.replaceAll(" ", "-")}`;
+  return html`${offers && list ? html`<datalist id=${list}>${offers.map((each) => html`<option value=${each}></option>`)}</datalist>` : nothing}
+    <input type="text" list=${list ?? nothing} autocapitalize="off" spellcheck=${late ? "false" : "true"} placeholder=${hint}
     aria-invalid=${fault === undefined ? "false" : "true"} .value=${late && fault !== undefined ? noChange : live(value)}
     @input=${late ? nothing : take} @change=${(event: Event) => {
       if (late) take(event);

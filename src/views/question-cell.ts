@@ -2,7 +2,7 @@ import { html, nothing, type TemplateResult } from "lit";
 import { editCell, type QuestionCell } from "../cells/index.ts";
 import { askFirst } from "./ask-first.ts";
 import { joinBecause, splitBecause } from "./because.ts";
-import { askedName, CellView, errorLine, noValue } from "./cell-view.ts";
+import { askedName, CellView, detailsButton, errorLine, noValue } from "./cell-view.ts";
 import { checkValue } from "./check-value.ts";
 import type { Leaving } from "./entering.ts";
 import type { MenuItem } from "./menu.ts";
@@ -32,7 +32,8 @@ export class QuestionCellView extends CellView<QuestionCell> {
           ${answer === null ? this.renderForm() : this.renderAnswered(answer)}
         </div>
         <div class="messages">${result && !result.ok ? errorLine(result.error) : nothing}</div>
-      </div>`;
+      </div>
+      <div class="tools">${this.entered ? nothing : detailsButton(words.editQuestion, () => this.enterDetails())}</div>`;
   }
 
   private renderForm(): TemplateResult {
