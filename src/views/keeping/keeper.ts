@@ -20,8 +20,8 @@ export interface KeeperEvents {
 }
 
 /**
- * How long the first edit after a rest waits for others to come, in ms. Not renewed by later ones: a drag of a minute is
- * kept all along.
+ * How long the first edit that is not kept yet waits for others to come, in ms. Not renewed by later ones: a drag of a
+ * minute is kept all along.
  */
 const gathering = 350;
 
@@ -34,6 +34,8 @@ export class Keeper {
   private stored = 0;
   private counted = 0;
   private dirty = false;
+  /** When the first edit came that waits to be kept, in ms; null where none waits. */
+  private since: number | null = null;
   private running: Promise<void> | null = null;
   private timer: ReturnType<typeof setTimeout> | null = null;
   private why: Hindrance | null = null;
@@ -95,7 +97,8 @@ export class Keeper {
   touch(): void {
     if (this.ports.session.readOnly || this.isClosed) return;
     this.dirty = true;
-    if (this.running === null) this.timer ??= setTimeout(() => this.run(), gathering);
+    this.since ??= performance.now();
+    this.schedule();
   }
 
   /** Keeps now what is not kept yet; gives true where all of it is kept afterwards. */
@@ -119,6 +122,13 @@ export class Keeper {
     await this.running;
   }
 
+  /** What came while the last keeping took its time has waited already. */
+  private schedule(): void {
+    if (this.since === null || this.running !== null || this.isClosed) return;
+    const waited = performance.now() - this.since;
+    this.timer ??= setTimeout(() => this.run(), Math.max(0, gathering - waited));
+  }
+
   private rest(): void {
     if (this.timer !== null) clearTimeout(this.timer);
     this.timer = null;
@@ -132,6 +142,7 @@ export class Keeper {
 
   private async keep(): Promise<void> {
     this.dirty = false;
+    this.since = null;
     const before = this.why;
     try {
       await this.put(this.stored);
@@ -143,11 +154,10 @@ export class Keeper {
     }
     this.running = null;
     // One that came meanwhile is a further edit.
-    const goesOn = this.dirty;
+    this.schedule();
     this.dirty ||= this.why !== null;
     if (this.why === null) this.events.onKept();
     else this.events.onTrouble(this.why, this.why !== before);
-    if (goesOn) this.touch();
   }
 
   private async put(after: number | null): Promise<void> {
