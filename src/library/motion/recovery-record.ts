@@ -1,0 +1,46 @@
+import { numberText } from "../number-text.ts";
+import { boolean, number, record, table, text, type ValueOf } from "../spec.ts";
+
+/** What a glider does that is let go in a bank. */
+export const recoveryRecord = record(
+  "recovery",
+  "what a glider does that is let go in a bank",
+  {
+    verdict: text("settles, keeps circling, spirals in, swings, or stalls"),
+    settling_time: number("s", "until bank and speed stay near their trim; left out where they do not", {
+      optional: true,
+    }),
+    spiral_half_time: number("s", "time in which a small bank halves by itself; left out where it grows", {
+      optional: true,
+    }),
+    spiral_double_time: number("s", "time in which a small bank doubles; left out where it dies away", {
+      optional: true,
+    }),
+    banked_integral: number("s", "bank off its trim, added up over time, over what it was at first"),
+    height_lost: number("m", "height lost beyond that of the steady glide, until it settles or the flight ends"),
+    trim_bank: number("deg", "bank of the steady glide that it aims at, to the right"),
+    trim_speed: number("m/s", "its speed"),
+    trim_sink: number("m/s", "its sink"),
+    trim_radius: number("m", "radius of its circle; left out where it is straight", { optional: true }),
+    worst_angle: number("deg", "largest angle of attack on the way"),
+    worst_sideslip: number("deg", "largest sideslip on the way"),
+    stalled: number("%", "how far the most stalled strip stalled on the way"),
+    inside_model: boolean("whether it stayed where the model holds"),
+    limits: text("where it left the model, or that it did not"),
+    history: table("the flight, sampled at equal steps", {
+      time: number("s", "time since it was let go"),
+      bank: number("deg", "bank to the right"),
+      sideslip: number("deg", "sideslip to the right"),
+      speed: number("m/s", "speed"),
+      angle: number("deg", "angle of attack"),
+      height: number("m", "height above where it was let go"),
+    }),
+  },
+  ({ verdict, settling_time, height_lost }) =>
+    settling_time === undefined
+      ? verdict
+      : `${verdict} in ${numberText(settling_time, "s")}, ${numberText(height_lost, "m")} lost beyond the glide`,
+);
+
+/** The value of a recovery in SI. */
+export type Recovery = ValueOf<typeof recoveryRecord>;
