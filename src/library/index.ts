@@ -66,6 +66,10 @@ import { stickMass } from "./mass/stick-mass.ts";
 import { stripMass } from "./mass/strip-mass.ts";
 import { tailplaneMass } from "./mass/tailplane-mass.ts";
 import { wingMass } from "./mass/wing-mass.ts";
+import { circle } from "./motion/circle.ts";
+import { modes } from "./motion/modes.ts";
+import { recovery } from "./motion/recovery.ts";
+import { release } from "./motion/release.ts";
 import { curvedWing } from "./shape/curved-wing.ts";
 import { fin } from "./shape/fin.ts";
 import { fuselageStick } from "./shape/fuselage-stick.ts";
@@ -153,6 +157,10 @@ export const functions: FunctionTable = functionTable([
   bestDecalage,
   sinkPolar,
   trimmedTurn,
+  modes,
+  circle,
+  recovery,
+  release,
   atmosphere,
   geopotentialAltitude,
   reynolds,
