@@ -62,7 +62,7 @@ function field(detail: Detail, onPause: () => void): TemplateResult {
     : detail.isLong
       ? paragraph(detail, hint ?? "", onPause)
       : input(detail, hint ?? "", onPause);
-  return html`<label class=${detail.beside ? "beside" : ""}><span>${label}</span> ${control}
+  return html`<label class="${detail.beside ? "beside" : ""}${detail.isLong ? " long" : ""}"><span>${label}</span> ${control}
     ${detail.fault === undefined ? nothing : html`<span class="fault" role="alert">${detail.fault}</span>`}</label>`;
 }
 

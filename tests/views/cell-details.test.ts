@@ -7,6 +7,7 @@ import { detailsOf } from "../../src/views/cell-details.ts";
 import type { Desk } from "../../src/views/desk.ts";
 import type { Detail } from "../../src/views/details.ts";
 import { IdleQueue } from "../../src/views/idle-queue.ts";
+import { Drafts } from "../../src/views/keeping/drafts.ts";
 import { SweptRows } from "../../src/views/swept-rows.ts";
 
 const cells: readonly Cell[] = [
@@ -44,7 +45,7 @@ function deskOf(notebook: Notebook): Desk {
   const session = new Session(functions);
   session.open(notebook);
   const [baseline, swept, idle] = [new Baseline(), new SweptRows(), new IdleQueue()];
-  return { serial: 0, session, functions, baseline, swept, idle };
+  return { serial: 0, session, functions, baseline, swept, idle, drafts: new Drafts() };
 }
 const cellOf = ({ session }: Desk, id: string): Cell => session.notebook.cells.find((each) => each.id === id) as Cell;
 const detailsIn = (desk: Desk, id: string): Detail[] => detailsOf(desk, cellOf(desk, id));
