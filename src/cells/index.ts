@@ -2,6 +2,7 @@
 export { type FigureCell, figuresOnBoard, isFigure, moveFigure, pinFigure, unpinFigure } from "./board.ts";
 export type * from "./cell.ts";
 export { isNamed } from "./cell.ts";
+export { type Compared, type ComparedRow, type Comparison, compareTrials } from "./compare.ts";
 export { compile } from "./compile.ts";
 export { concealedBraces, concealedCells } from "./concealed.ts";
 export { type CellError, type ErrorCode, FormulaError } from "./errors.ts";
@@ -26,6 +27,7 @@ export { type CellReport, type Report, reportOf } from "./report.ts";
 export { Session } from "./session.ts";
 export { describe, dimensionText, fieldOf, numberWithin } from "./shapes.ts";
 export type { Program, Step } from "./step.ts";
+export * from "./studies/index.ts";
 export { sweep } from "./sweep.ts";
 export { type Block, blockText, clearBlock, putBlock, readBlock } from "./table-block.ts";
 export { insertRowInTrials, moveRowInTrials, removeColumnInTrials, removeRowInTrials } from "./table-rows.ts";

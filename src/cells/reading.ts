@@ -1,5 +1,5 @@
 /** What a cell says before anything is known of the others: its name, its formulas as trees, the names they use. */
-import type { Cell } from "./cell.ts";
+import type { Cell, DerivedCell } from "./cell.ts";
 import { isNamed } from "./cell.ts";
 import { FormulaError } from "./errors.ts";
 import { limits, parseFormula } from "./formula-parse.ts";
@@ -32,6 +32,12 @@ export function readCell(cell: Cell, functions: { has(name: string): boolean }):
   const fault = signature && nameFault(signature, functions, cell.kind === "derived");
   const parts = fault ? [] : partsOf(cell);
   return { cell, signature, fault, parts, names: namesIn(parts, signature, functions) };
+}
+
+/** Reads a formula that stands in no cell, as that of a derived cell without a name. */
+export function readFormula(cell: DerivedCell, functions: { has(name: string): boolean }): Reading {
+  const parts = [part(cell.formula, parseFormula)];
+  return { cell, signature: null, fault: null, parts, names: namesIn(parts, null, functions) };
 }
 
 function nameFault(

@@ -15,6 +15,8 @@ export interface Variants {
   run(values: ArrayLike<Value>): void;
   /** Of the variant that ran last: the result of one of the wanted steps, by its position among them. */
   result(index: number): Result;
+  /** Of the same variant: the result of any cell, by id; the present one where it plays no part. */
+  resultOf(id: string): Result | undefined;
 }
 
 /**
@@ -47,7 +49,12 @@ export function variantsOf(
   });
   const wantedSlots = wanted.map((step) => slotOf(step));
   const computed = new Set(steps.map(({ id }) => id));
-  for (const [id, slot] of slots) if (!computed.has(id) && !moving.has(id)) held[slot] = present(id);
+  for (const [id, slot] of slots)
+    if (!computed.has(id) && !moving.has(id) && program.byId.get(id)) held[slot] = present(id);
+  for (const step of wanted) {
+    // A further step that nothing moves.
+    if (!computed.has(step.id) && !program.byId.get(step.id)) held[slotOf(step)] = step.run(step.inputs.map(present));
+  }
   // A table of which entries are set, and which nothing else moves, is taken as it is now.
   const still = sources.filter(({ id }) => !computed.has(id));
   return {
@@ -60,6 +67,7 @@ export function variantsOf(
       }
     },
     result: (index) => held[wantedSlots[index] as number] as Result,
+    resultOf: (id) => (program.byId.get(id) ? (held[slots.get(id) ?? -1] ?? present(id)) : undefined),
   };
 }
 
