@@ -50,12 +50,9 @@ for (const [name, options] of Object.entries(screens)) {
     await opened(page);
     await ask(page, "twice");
     expect(await working(page)).toEqual(["twice = 2 · half", "= 2 · 200 mm", "= 400 mm"]);
-    expect(await hindrances(page)).toEqual([]);
     const width = options.viewport.width;
     expect(await page.evaluate(() => document.documentElement.scrollWidth)).toBeLessThanOrEqual(width);
-    await ask(page, "panels");
-    expect(await hindrances(page)).toEqual([]);
-    await ask(page, "eda");
+    await ask(page, name === "wide" ? "panels" : "eda");
     expect(await hindrances(page)).toEqual([]);
     const small = await panel(page)
       .locator("button, summary")
