@@ -7,11 +7,14 @@
 const rooms = "main, #board, .title";
 const doors =
   ".cover, .quiet, .more, .insert, .add-cell, .slider, .answering *, .details *, .keep, .choice, svg:has(.choice)";
+/** What can be dragged to another place; a click on it does nothing, so nothing is told of one. */
+const grips = "spanwise-sheet header";
 
 /** Stops what would edit within `root` while `reads` is true, and calls `say` instead. Gives what ends it. */
 export function guardReading(root: HTMLElement, reads: () => boolean, say: () => void): () => void {
   const guard = (event: Event): void => {
     if (!reads() || !(event.target instanceof Element) || !event.target.closest(rooms)) return;
+    if (event.type === "pointerdown" && event.target.closest(grips)) event.stopImmediatePropagation();
     const wants = event instanceof KeyboardEvent ? keyEdits(event, event.target) : pointerEdits(event, event.target);
     if (!wants) return;
     event.preventDefault();
@@ -26,15 +29,18 @@ export function guardReading(root: HTMLElement, reads: () => boolean, say: () =>
   };
 }
 
-function pointerEdits({ type }: Event, target: Element): boolean {
+function pointerEdits(event: Event, target: Element): boolean {
+  const { type } = event;
+  // A file that is dropped is opened, and edits nothing here.
+  if (event instanceof DragEvent && event.dataTransfer?.types.includes("Files")) return false;
   if (type === "cut" || type === "paste" || type === "beforeinput") return true;
   return target.closest(doors) !== null;
 }
 
 /** Tab, Escape and, but on a knob, the arrow keys lead on; with Control they copy and choose. */
 function keyEdits({ key, ctrlKey, metaKey, altKey }: KeyboardEvent, target: Element): boolean {
-  const isUpOrDown = key === "ArrowUp" || key === "ArrowDown";
-  if (target.closest(".cell") && ((altKey && isUpOrDown) || ((ctrlKey || metaKey) && key === "Enter"))) return true;
+  if (altKey && key.startsWith("Arrow") && target.closest(".cell, spanwise-sheet")) return true;
+  if ((ctrlKey || metaKey) && key === "Enter" && target.closest(".cell")) return true;
   if (ctrlKey || metaKey || altKey || !target.closest(doors)) return false;
   if (target.closest(".slider")) return /^(Arrow|Page|Home|End)/.test(key);
   return key.length === 1 || ["Enter", "F2", "Delete", "Backspace"].includes(key);
