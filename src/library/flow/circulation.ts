@@ -1,7 +1,7 @@
 import { factorise, solveFactored } from "../numerics/lu.ts";
-import { airStates, airVelocities, evenStates, oddStates, stateCount } from "./flow-state.ts";
-import { components, type InducedVelocity } from "./induced-velocity.ts";
-import type { Lattice, Range } from "./lattice.ts";
+import { airStates, airVelocities, evenStates, flowState, oddStates, stateCount } from "./flow-state.ts";
+import { flowsAlong, lookAt, type Vortices } from "./induced-velocity.ts";
+import type { Lattice } from "./lattice.ts";
 
 /**
  * Circulation of each panel for each number of the state alone being 1: `stateCount` lists of panels. Where only the
@@ -11,10 +11,10 @@ import type { Lattice, Range } from "./lattice.ts";
  * The flow follows the surface at each control point: V·n + Σ a·Γ = 0. With equal halves, even and odd flows are
  * solved apart, each with half the unknowns; the fin stands only among the odd ones.
  */
-export function circulations(lattice: Lattice, induced: InducedVelocity): Float64Array | null {
+export function circulations(lattice: Lattice, vortices: Vortices): Float64Array | null {
   const { symmetric, count, fin } = lattice;
   const result = new Float64Array(count * stateCount);
-  const matrices = influence(lattice, induced);
+  const matrices = influence(lattice, vortices);
   const solve = (matrix: Float64Array, size: number, states: readonly number[]): boolean => {
     slacken(lattice, matrix, size);
     const factors = factorise(matrix, size);
@@ -32,35 +32,49 @@ export function circulations(lattice: Lattice, induced: InducedVelocity): Float6
 }
 
 /** Velocity along the normal of each control point for each panel's unit circulation, with that of its mirror image. */
-function influence(lattice: Lattice, induced: InducedVelocity): { even: Float64Array; odd: Float64Array } {
+function influence(lattice: Lattice, vortices: Vortices): { even: Float64Array; odd: Float64Array } {
   const { symmetric, count, wing, fin, control, normal } = lattice;
   const evenCount = symmetric ? fin.start : 0;
   const even = new Float64Array(evenCount * evenCount);
   const odd = new Float64Array(count * count);
-  const here = components(count);
-  const there = components(count);
-  const [, y, z] = here;
-  const [, otherY, otherZ] = there;
+  const here = new Float64Array(count);
+  const there = new Float64Array(count);
   for (let i = 0; i < count; i++) {
-    const [px, py, pz] = [control[3 * i] as number, control[3 * i + 1] as number, control[3 * i + 2] as number];
-    const [ny, nz] = [normal[2 * i] as number, normal[2 * i + 1] as number];
-    const behindWing = i >= wing.end;
-    induced([px, py, pz], behindWing, -1, here);
-    const mirrorImages = symmetric ? fin.start : 0;
-    if (symmetric) induced([px, -py, pz], behindWing, -1, there);
+    const x = control[3 * i] as number;
+    const y = control[3 * i + 1] as number;
+    const z = control[3 * i + 2] as number;
+    const ny = normal[2 * i] as number;
+    const nz = normal[2 * i + 1] as number;
+    throughPanel(lattice, vortices, i >= wing.end, x, y, z, ny, nz, here);
+    // The mirror image of a horseshoe induces the mirror image of its velocity at the mirrored place.
+    if (symmetric) throughPanel(lattice, vortices, i >= wing.end, x, -y, z, -ny, nz, there);
     const row = i * count;
-    for (let j = 0; j < mirrorImages; j++) {
-      // The mirror image of a horseshoe induces the mirror image of its velocity at the mirrored place.
-      odd[row + j] = ny * ((y[j] as number) + (otherY[j] as number)) + nz * ((z[j] as number) - (otherZ[j] as number));
-    }
-    for (let j = mirrorImages; j < count; j++) odd[row + j] = ny * (y[j] as number) + nz * (z[j] as number);
+    for (let j = 0; j < evenCount; j++) odd[row + j] = (here[j] as number) - (there[j] as number);
+    for (let j = evenCount; j < count; j++) odd[row + j] = here[j] as number;
     if (i >= evenCount) continue;
-    for (let j = 0; j < evenCount; j++) {
-      even[i * evenCount + j] =
-        ny * ((y[j] as number) - (otherY[j] as number)) + nz * ((z[j] as number) + (otherZ[j] as number));
-    }
+    const evenRow = i * evenCount;
+    for (let j = 0; j < evenCount; j++) even[evenRow + j] = (here[j] as number) + (there[j] as number);
   }
   return { even, odd };
+}
+
+/** Flow along (0, ny, nz) at a place that each horseshoe induces; on the tail, the wing's legs have their cores. */
+function throughPanel(
+  { wing, tailplane, fin, nodesOf }: Lattice,
+  vortices: Vortices,
+  onTail: boolean,
+  x: number,
+  y: number,
+  z: number,
+  ny: number,
+  nz: number,
+  into: Float64Array,
+): void {
+  lookAt(vortices, nodesOf.wing, x, y, z, onTail);
+  flowsAlong(vortices, wing, nodesOf.wing, ny, nz, into);
+  const nodesOfTail = { start: nodesOf.tailplane.start, end: nodesOf.fin.end };
+  lookAt(vortices, nodesOfTail, x, y, z, false);
+  flowsAlong(vortices, { start: tailplane.start, end: fin.end }, nodesOfTail, ny, nz, into);
 }
 
 /**
@@ -84,22 +98,24 @@ function rightSides(
   size: number,
   states: readonly number[],
 ): Float64Array {
-  const sides = new Float64Array(size * states.length);
+  const columns = states.length;
+  const sides = new Float64Array(size * columns);
   const air = new Float64Array(3 * airStates);
-  const within = (i: number, { start, end }: Range) => i >= start && i < end;
   for (let i = 0; i < size; i++) {
     airVelocities(control[3 * i] as number, control[3 * i + 1] as number, control[3 * i + 2] as number, air);
-    const [nx, ny, nz] = [tilted[3 * i] as number, tilted[3 * i + 1] as number, tilted[3 * i + 2] as number];
-    states.forEach((state, c) => {
-      const at = 3 * state;
-      sides[i * states.length + c] =
-        state < airStates
-          ? -(nx * (air[at] as number) + ny * (air[at + 1] as number) + nz * (air[at + 2] as number))
-          : // A surface turned by an angle meets the speed u by so much more.
-            within(i, state === 6 ? tailplane : fin)
-            ? -1
-            : 0;
-    });
+    for (let c = 0; c < columns; c++) {
+      const state = states[c] as number;
+      let flow = 0;
+      if (state < airStates) {
+        for (let axis = 0; axis < 3; axis++)
+          flow += (tilted[3 * i + axis] as number) * (air[3 * state + axis] as number);
+      } else {
+        // A surface turned by an angle meets the speed u by so much more.
+        const turned = state === flowState.tailplane ? tailplane : fin;
+        if (i >= turned.start && i < turned.end) flow = 1;
+      }
+      sides[i * columns + c] = -flow;
+    }
   }
   return sides;
 }

@@ -25,7 +25,8 @@ import { derivativesAt } from "./derivatives.ts";
 import { farFieldDrag, stripCirculation } from "./far-field.ts";
 import { type Flow, flowRecord } from "./flow-record.ts";
 import { flowState } from "./flow-state.ts";
-import { formValue, loadsAbout } from "./quadratic-loads.ts";
+import { nearFieldDrag } from "./near-field.ts";
+import { loadsAbout } from "./quadratic-loads.ts";
 import { sectionSlope, sectionSlopeSource } from "./section-slope.ts";
 import { type LatticeFlow, solveLattice } from "./solve-lattice.ts";
 import { spanLoading } from "./span-loading.ts";
@@ -116,7 +117,7 @@ export function flowAbout(given: FieldValues<typeof parameters>, refuse: Refuse)
   const loads = loadsAbout(solved.loads, [x, balance?.y ?? 0, z]);
   const reference = { area: wing.area, span: wing.span, chord: wing.mac };
   const at = (angle: number) => coefficientsAt(loads, angle, reference);
-  const { lift, drag, pitch } = at(alpha);
+  const { lift, pitch } = at(alpha);
 
   const upwash = tailUpwash(solved);
   const downwashBy = (u: number, w: number) =>
@@ -129,15 +130,13 @@ export function flowAbout(given: FieldValues<typeof parameters>, refuse: Refuse)
   const state = straightFlight(alpha);
   const circulation = stripCirculation(solved.lattice, solved.circulation, state);
   const induced_drag = (2 * farFieldDrag(solved.lattice, solved.trace, circulation)) / wing.area;
-  const difference =
-    formValue(solved.nearX, state) - formValue(solved.loads.form.subarray(0, solved.nearX.length), state);
   const neutral_x = neutralPlace(loads, alpha);
   return {
     angle_of_attack: alpha,
     lift_coefficient: lift,
     pitch_coefficient: pitch,
     induced_drag,
-    near_drag: drag - (2 * Math.cos(alpha) * difference) / wing.area,
+    near_drag: (2 * nearFieldDrag(solved, state)) / wing.area,
     span_efficiency: lift ** 2 / (Math.PI * wing.aspect_ratio * induced_drag),
     lift_slope: derivatives.lift_alpha,
     zero_lift_angle: zeroLift((angle) => at(angle).lift),

@@ -1,50 +1,74 @@
 import { parity, stateCount } from "./flow-state.ts";
-import { components, type InducedVelocity, type Place } from "./induced-velocity.ts";
-import type { Lattice, Range } from "./lattice.ts";
+import { lookAt, type Vortices, velocities } from "./induced-velocity.ts";
+import type { Lattice, Surface } from "./lattice.ts";
 
-/** The velocity that a lattice's vortices, and their mirror images, induce at one place after the other. */
-export interface InducedByState {
-  /** Goes to a place; see `InducedVelocity`. */
-  readonly moveTo: (place: Place, behindWing: boolean, own: number) => void;
-  /** Adds to `into`, three numbers for each number of the state, what the panels of a range induce there. */
-  readonly add: ({ start, end }: Range, into: Float64Array) => void;
+/** Room for the velocities of panels and of their mirror images. */
+export interface Room {
+  readonly here: Float64Array;
+  readonly there: Float64Array;
+}
+export const roomFor = ({ count }: Lattice): Room => ({
+  here: new Float64Array(3 * count),
+  there: new Float64Array(3 * count),
+});
+
+/**
+ * Adds to `into`, three numbers for each number of the state, the velocity that a surface's vortices of these
+ * circulations (`stateCount` lists of panels), and their mirror images, induce at a place of another surface.
+ */
+export function addInduced(
+  lattice: Lattice,
+  vortices: Vortices,
+  surface: Surface,
+  circulation: Float64Array,
+  x: number,
+  y: number,
+  z: number,
+  room: Room,
+  into: Float64Array,
+): void {
+  const range = lattice[surface];
+  if (range.start === range.end) return;
+  const nodes = lattice.nodesOf[surface];
+  const cored = surface === "wing";
+  const { here, there } = room;
+  lookAt(vortices, nodes, x, y, z, cored);
+  velocities(vortices, range, here);
+  if (lattice.symmetric && surface !== "fin") {
+    lookAt(vortices, nodes, x, -y, z, cored);
+    velocities(vortices, range, there);
+    // In place: what equal halves induce, and what opposite ones do.
+    for (let i = 3 * range.start; i < 3 * range.end; i++) {
+      const own = here[i] as number;
+      const image = i % 3 === 1 ? -(there[i] as number) : (there[i] as number);
+      here[i] = own + image;
+      there[i] = own - image;
+    }
+    for (let l = 0; l < stateCount; l++) gather(parity[l] === 1 ? here : there, circulation, lattice, range, l, into);
+  } else {
+    for (let l = 0; l < stateCount; l++) gather(here, circulation, lattice, range, l, into);
+  }
 }
 
-/** The same for vortices of given circulations, `stateCount` lists of panels. */
-export function inducedByState(lattice: Lattice, induced: InducedVelocity, circulation: Float64Array): InducedByState {
-  const { symmetric, count, fin } = lattice;
-  const [here, there, even, odd] = [components(count), components(count), components(count), components(count)];
-  const mirrorImages = symmetric ? fin.start : 0;
-  return {
-    moveTo(place, behindWing, own) {
-      induced(place, behindWing, own, here);
-      if (symmetric) induced([place[0], -place[1], place[2]], behindWing, -1, there);
-      for (let axis = 0; axis < 3; axis++) {
-        const [right, image] = [here[axis] as Float64Array, there[axis] as Float64Array];
-        const [sum, difference] = [even[axis] as Float64Array, odd[axis] as Float64Array];
-        const sign = axis === 1 ? -1 : 1;
-        for (let j = 0; j < mirrorImages; j++) {
-          const mirrored = sign * (image[j] as number);
-          sum[j] = (right[j] as number) + mirrored;
-          difference[j] = (right[j] as number) - mirrored;
-        }
-        for (let j = mirrorImages; j < count; j++) sum[j] = difference[j] = right[j] as number;
-      }
-    },
-    add({ start, end }, into) {
-      for (let l = 0; l < stateCount; l++) {
-        const [x, y, z] = parity[l] === 1 ? even : odd;
-        let [vx, vy, vz] = [0, 0, 0];
-        for (let j = start; j < end; j++) {
-          const strength = circulation[l * count + j] as number;
-          vx += strength * (x[j] as number);
-          vy += strength * (y[j] as number);
-          vz += strength * (z[j] as number);
-        }
-        into[3 * l] = (into[3 * l] as number) + vx;
-        into[3 * l + 1] = (into[3 * l + 1] as number) + vy;
-        into[3 * l + 2] = (into[3 * l + 2] as number) + vz;
-      }
-    },
-  };
+function gather(
+  flow: Float64Array,
+  circulation: Float64Array,
+  { count }: Lattice,
+  { start, end }: { start: number; end: number },
+  l: number,
+  into: Float64Array,
+): void {
+  const row = l * count;
+  let vx = 0;
+  let vy = 0;
+  let vz = 0;
+  for (let j = start; j < end; j++) {
+    const strength = circulation[row + j] as number;
+    vx += strength * (flow[3 * j] as number);
+    vy += strength * (flow[3 * j + 1] as number);
+    vz += strength * (flow[3 * j + 2] as number);
+  }
+  into[3 * l] = (into[3 * l] as number) + vx;
+  into[3 * l + 1] = (into[3 * l + 1] as number) + vy;
+  into[3 * l + 2] = (into[3 * l + 2] as number) + vz;
 }

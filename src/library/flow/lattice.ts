@@ -28,9 +28,11 @@ export interface Range {
   readonly end: number;
 }
 
+export type Surface = "wing" | "tailplane" | "fin";
+
 /** A strip: a column of panels, one row behind the other. */
 export interface Strip {
-  readonly surface: "wing" | "tailplane" | "fin";
+  readonly surface: Surface;
   /** Number of the wing's panel it lies on, from the root. */
   readonly panel: number;
   /** First of its panels; the others follow. */
@@ -41,6 +43,8 @@ export interface Strip {
   /** Across it, square to x: its width in y, its rise in z. */
   readonly acrossY: number;
   readonly acrossZ: number;
+  /** How far its bound vortices run aft over its width: tangent of their sweep, the mean of the rows. */
+  readonly sweep: number;
 }
 
 /**
@@ -58,8 +62,8 @@ export interface Lattice {
   readonly tailplane: Range;
   readonly fin: Range;
   readonly nodes: Float64Array;
-  /** Nodes of the wing come first; so many they are. */
-  readonly wingNodes: number;
+  /** The nodes of each surface. */
+  readonly nodesOf: Readonly<Record<Surface, Range>>;
   /** Square of the core of each node's leg, felt by other surfaces only. */
   readonly cores: Float64Array;
   readonly from: Int32Array;
@@ -89,7 +93,6 @@ export function latticeOf(glider: Glider, options: LatticeOptions): Lattice {
   };
   const [right, left] = [wing.right, wing.left].map((half) => wingFacets(half, glider, options.camber));
   addHalves("wing", right ?? [], left ?? [], options.strips, options.rows);
-  builder.endWing();
   if (tailplane) {
     const { tailStrips, tailRows } = options;
     addHalves("tailplane", tailFacets(tailplane, "right"), tailFacets(tailplane, "left"), tailStrips, tailRows);
@@ -139,13 +142,9 @@ class LatticeBuilder {
   private readonly legs: number[] = [];
   private readonly strips: Strip[] = [];
   private readonly ends = { wing: 0, tailplane: 0, fin: 0 };
-  private wingNodes = 0;
+  private readonly nodeEnds = { wing: 0, tailplane: 0, fin: 0 };
 
   constructor(private readonly options: LatticeOptions) {}
-
-  endWing(): void {
-    this.wingNodes = this.cores.length;
-  }
 
   add(surface: Strip["surface"], facets: readonly Facet[], cuts: readonly Cuts[], rows: number): void {
     let last: Edge | undefined;
@@ -169,6 +168,7 @@ class LatticeBuilder {
       });
     });
     this.ends[surface] = this.stripOf.length;
+    this.nodeEnds[surface] = this.cores.length;
   }
 
   /** A node a row along an edge, at the quarter of the row; returns the first. */
@@ -208,22 +208,23 @@ class LatticeBuilder {
       this.tilted.push(...tilt(facet, place / edge.chord, ny, nz));
       this.legs.push(a.x + a.chord - node(start, 0), b.x + b.chord - node(end, 0));
     }
-    this.strips.push({ surface, panel: facet.panel, first, rows, edge, acrossY, acrossZ });
+    // Bound vortices lie at (row + ¼)/rows of the chord, whose mean over the rows is this.
+    const mean = 0.5 - 0.25 / rows;
+    const sweep = (b.x + mean * b.chord - a.x - mean * a.chord) / width;
+    this.strips.push({ surface, panel: facet.panel, first, rows, edge, acrossY, acrossZ, sweep });
   }
 
   finish(symmetric: boolean): Lattice {
-    const { wing, tailplane, fin } = this.ends;
-    const endOfTail = Math.max(wing, tailplane);
+    const inHalf =
+      this.stripOf.length - (this.ends.fin && this.ends.fin - Math.max(this.ends.wing, this.ends.tailplane));
     return {
       symmetric,
       count: this.stripOf.length,
-      unknowns: this.stripOf.length + (symmetric ? endOfTail : 0),
+      unknowns: this.stripOf.length + (symmetric ? inHalf : 0),
       strips: this.strips,
-      wing: { start: 0, end: wing },
-      tailplane: { start: wing, end: endOfTail },
-      fin: { start: endOfTail, end: Math.max(endOfTail, fin) },
+      ...rangesOf(this.ends),
+      nodesOf: rangesOf(this.nodeEnds),
       nodes: Float64Array.from(this.nodes),
-      wingNodes: this.wingNodes,
       cores: Float64Array.from(this.cores),
       from: Int32Array.from(this.from),
       to: Int32Array.from(this.to),
@@ -236,6 +237,18 @@ class LatticeBuilder {
       sectionSlope: this.options.sectionSlope,
     };
   }
+}
+
+/** Wing, tailplane and fin follow each other; one that is not there has an empty range. */
+function rangesOf(ends: Readonly<Record<Surface, number>>): Record<Surface, Range> {
+  const { wing } = ends;
+  const tailplane = Math.max(wing, ends.tailplane);
+  const fin = Math.max(tailplane, ends.fin);
+  return {
+    wing: { start: 0, end: wing },
+    tailplane: { start: wing, end: tailplane },
+    fin: { start: tailplane, end: fin },
+  };
 }
 
 /** Core of a wing's leg where it passes the tail, as a share of the strip's width. */

@@ -28,17 +28,6 @@ export function loadsAt({ form }: QuadraticLoads, state: Float64Array, loads: Fl
   }
 }
 
-/** Value of one form of the state. */
-export function formValue(form: Float64Array, state: Float64Array): number {
-  let sum = 0;
-  for (let k = 0; k < stateCount; k++) {
-    for (let l = 0; l < stateCount; l++) {
-      sum += (form[k * stateCount + l] as number) * (state[k] as number) * (state[l] as number);
-    }
-  }
-  return sum;
-}
-
 /** Rates of change of the loads with each number of the state: `loadCount` rows of `stateCount`. */
 export function loadSlopes({ form }: QuadraticLoads, state: Float64Array): Float64Array {
   const slopes = new Float64Array(loadCount * stateCount);

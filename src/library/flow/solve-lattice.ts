@@ -1,7 +1,7 @@
 import type { Glider } from "../shape/glider-record.ts";
 import { circulations } from "./circulation.ts";
 import { forcesOn } from "./forces.ts";
-import { type InducedVelocity, inducedVelocity } from "./induced-velocity.ts";
+import { type Vortices, vorticesOf } from "./induced-velocity.ts";
 import { type Lattice, type LatticeOptions, latticeOf } from "./lattice.ts";
 import type { QuadraticLoads } from "./quadratic-loads.ts";
 import { type WakeTrace, wakeTrace } from "./wake-trace.ts";
@@ -9,22 +9,20 @@ import { type WakeTrace, wakeTrace } from "./wake-trace.ts";
 /** A solved lattice: everything that the flow of a glider's shape has to say, at every angle and rate. */
 export interface LatticeFlow {
   readonly lattice: Lattice;
-  readonly induced: InducedVelocity;
+  readonly vortices: Vortices;
   /** Circulation of each panel, `stateCount` lists of `lattice.count`: see circulation.ts. */
   readonly circulation: Float64Array;
   readonly trace: WakeTrace;
   /** Loads about the origin, the leading edge of the wing's root at the height that heights are counted from. */
   readonly loads: QuadraticLoads;
-  /** The form of the force X by the near field alone, for comparison. */
-  readonly nearX: Float64Array;
 }
 
 /** Null where the equations cannot be solved: surfaces that lie upon each other. */
 export function solveLattice(glider: Glider, options: LatticeOptions): LatticeFlow | null {
   const lattice = latticeOf(glider, options);
-  const induced = inducedVelocity(lattice);
-  const circulation = circulations(lattice, induced);
+  const vortices = vorticesOf(lattice);
+  const circulation = circulations(lattice, vortices);
   if (!circulation) return null;
   const trace = wakeTrace(lattice);
-  return { lattice, induced, circulation, trace, ...forcesOn(lattice, induced, circulation, trace) };
+  return { lattice, vortices, circulation, trace, loads: forcesOn(lattice, vortices, circulation, trace) };
 }

@@ -9,7 +9,7 @@ export interface Factors {
 
 /**
  * Splits a matrix (row by row, overwritten) into triangles, with row exchange (Gaussian elimination; four pivots at a
- * time, so that each number is fetched once for four products). Returns null where the matrix is singular or not finite.
+ * time and two rows, so that each number is fetched once for several products). Returns null where the matrix is singular or not finite.
  */
 export function factorise(matrix: Float64Array, size: number): Factors | null {
   const order = Int32Array.from({ length: size }, (_, i) => i);
@@ -20,7 +20,9 @@ export function factorise(matrix: Float64Array, size: number): Factors | null {
     for (let row = start + 1; row < end; row++) {
       for (let above = start; above < row; above++) subtract(matrix, size, row, above, end);
     }
-    for (let row = end; row < size; row++) subtractFour(matrix, size, row, start);
+    let row = end;
+    for (; row + 1 < size; row += 2) subtractFourOfTwo(matrix, size, row, start);
+    if (row < size) subtractFour(matrix, size, row, start);
   }
   return { triangles: matrix, size, order };
 }
@@ -29,25 +31,50 @@ export function factorise(matrix: Float64Array, size: number): Factors | null {
  * Solves for several right-hand sides at once: `sides` holds them row by row, `columns` numbers a row. The result has
  * the same layout.
  */
-export function solveFactored({ triangles, size, order }: Factors, sides: Float64Array, columns: number): Float64Array {
+export function solveFactored(factors: Factors, sides: Float64Array, columns: number): Float64Array {
+  const { size, order } = factors;
   const result = new Float64Array(size * columns);
-  for (let row = 0; row < size; row++) {
-    const from = (order[row] as number) * columns;
-    for (let c = 0; c < columns; c++) result[row * columns + c] = sides[from + c] as number;
-    for (let k = 0; k < row; k++) takeAway(result, columns, row, k, triangles[row * size + k] as number);
-  }
-  for (let row = size - 1; row >= 0; row--) {
-    for (let k = row + 1; k < size; k++) takeAway(result, columns, row, k, triangles[row * size + k] as number);
-    const head = 1 / (triangles[row * size + row] as number);
-    for (let c = 0; c < columns; c++) result[row * columns + c] = (result[row * columns + c] as number) * head;
+  const four = new Float64Array(size * 4);
+  for (let first = 0; first < columns; first += 4) {
+    const some = Math.min(4, columns - first);
+    for (let row = 0; row < size; row++) {
+      for (let c = 0; c < some; c++) four[row * 4 + c] = sides[(order[row] as number) * columns + first + c] as number;
+    }
+    for (let row = 0; row < size; row++) reduceFour(factors, four, row, 0, row, 1);
+    for (let row = size - 1; row >= 0; row--) {
+      reduceFour(factors, four, row, row + 1, size, 1 / (factors.triangles[row * size + row] as number));
+    }
+    for (let row = 0; row < size; row++) {
+      for (let c = 0; c < some; c++) result[row * columns + first + c] = four[row * 4 + c] as number;
+    }
   }
   return result;
 }
 
-function takeAway(rows: Float64Array, columns: number, row: number, other: number, factor: number): void {
-  const to = row * columns;
-  const from = other * columns;
-  for (let c = 0; c < columns; c++) rows[to + c] = (rows[to + c] as number) - factor * (rows[from + c] as number);
+/** Takes from a row of four numbers the rows from start to end, each times its number in the triangles, and scales it. */
+function reduceFour(
+  { triangles, size }: Factors,
+  four: Float64Array,
+  row: number,
+  start: number,
+  end: number,
+  scale: number,
+): void {
+  let a = four[row * 4] as number;
+  let b = four[row * 4 + 1] as number;
+  let c = four[row * 4 + 2] as number;
+  let d = four[row * 4 + 3] as number;
+  for (let k = start; k < end; k++) {
+    const factor = triangles[row * size + k] as number;
+    a -= factor * (four[k * 4] as number);
+    b -= factor * (four[k * 4 + 1] as number);
+    c -= factor * (four[k * 4 + 2] as number);
+    d -= factor * (four[k * 4 + 3] as number);
+  }
+  four[row * 4] = a * scale;
+  four[row * 4 + 1] = b * scale;
+  four[row * 4 + 2] = c * scale;
+  four[row * 4 + 3] = d * scale;
 }
 
 /** Elimination within the columns from start to end alone; whole rows change places. */
@@ -95,7 +122,10 @@ function subtract(m: Float64Array, size: number, row: number, above: number, fro
 /** Takes from a row its multiples of the four rows from `start`, in the columns behind them. */
 function subtractFour(m: Float64Array, size: number, row: number, start: number): void {
   const to = row * size;
-  const [a, b, c, d] = [start * size, (start + 1) * size, (start + 2) * size, (start + 3) * size];
+  const a = start * size;
+  const b = a + size;
+  const c = b + size;
+  const d = c + size;
   const fa = m[to + start] as number;
   const fb = m[to + start + 1] as number;
   const fc = m[to + start + 2] as number;
@@ -107,5 +137,31 @@ function subtractFour(m: Float64Array, size: number, row: number, start: number)
       fb * (m[b + j] as number) -
       fc * (m[c + j] as number) -
       fd * (m[d + j] as number);
+  }
+}
+
+/** The same for this row and the next. */
+function subtractFourOfTwo(m: Float64Array, size: number, row: number, start: number): void {
+  const to = row * size;
+  const next = to + size;
+  const a = start * size;
+  const b = a + size;
+  const c = b + size;
+  const d = c + size;
+  const fa = m[to + start] as number;
+  const fb = m[to + start + 1] as number;
+  const fc = m[to + start + 2] as number;
+  const fd = m[to + start + 3] as number;
+  const ga = m[next + start] as number;
+  const gb = m[next + start + 1] as number;
+  const gc = m[next + start + 2] as number;
+  const gd = m[next + start + 3] as number;
+  for (let j = start + 4; j < size; j++) {
+    const ua = m[a + j] as number;
+    const ub = m[b + j] as number;
+    const uc = m[c + j] as number;
+    const ud = m[d + j] as number;
+    m[to + j] = (m[to + j] as number) - fa * ua - fb * ub - fc * uc - fd * ud;
+    m[next + j] = (m[next + j] as number) - ga * ua - gb * ub - gc * uc - gd * ud;
   }
 }
