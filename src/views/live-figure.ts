@@ -18,7 +18,7 @@ export function liveFigure<C extends DrawingCell | ChartCell, Data, Options>(
     draw(context) {
       const next = contentsOf(context as FigureContext<C>);
       if (typeof next === "string") return next;
-      drawing.update(...next);
+      drawing.update(...next, (act) => context.desk.idle.add(act));
       return null;
     },
   };

@@ -3,7 +3,7 @@ import { line } from "d3";
 import { type Box, type Line, linesThrough, type Point } from "../drawings/geometry.ts";
 import { type PlacedLabel, placeLabels } from "../drawings/labels.ts";
 import { type Mark, mark, round } from "../drawings/sketch.ts";
-import { ring, type Stroke, straight, strokeLines } from "../drawings/strokes.ts";
+import { pathThrough, ring, type Stroke, straight, strokeLines } from "../drawings/strokes.ts";
 import type { Measure } from "../drawings/text-size.ts";
 import { allowedArea, type Limit } from "./allowed-area.ts";
 import { gridStrokes } from "./trade-off-axes.ts";
@@ -18,14 +18,22 @@ export interface PanelParts {
   readonly limits: readonly Stroke[];
   readonly curve: Mark;
   readonly spots: readonly Spot[];
-  /** Radius of its points. */
-  readonly radius: number;
+  readonly points: readonly Mark[];
   readonly designs: readonly Mark[];
   readonly labels: readonly PlacedLabel[];
 }
 
-/** Draws a panel but for its axes; labels that found no room are left out, their points still tell it. */
-export function panelParts(panel: Panel, data: TradeOffData, sheet: TradeOffSheet, measure: Measure): PanelParts {
+/**
+ * Draws a panel but for its axes; labels that found no room are left out, their points still tell it. `near` counts the
+ * point that is in hand.
+ */
+export function panelParts(
+  panel: Panel,
+  data: TradeOffData,
+  sheet: TradeOffSheet,
+  measure: Measure,
+  near: number | null,
+): PanelParts {
   const spots = spotsIn(panel, data, sheet);
   const radius = pointRadius(spots);
   const area = allowedArea(panel, data, sheet);
@@ -51,7 +59,7 @@ export function panelParts(panel: Panel, data: TradeOffData, sheet: TradeOffShee
     limits,
     curve: mark("path", { class: "curve", d: curvePath(spots) }),
     spots,
-    radius,
+    points: pointMarks(spots, radius, near),
     designs: [
       ...(baseline ? [circle("baseline", baseline, baselineRadius)] : []),
       ...(present ? [circle("present", present, presentRadius)] : []),
@@ -60,17 +68,29 @@ export function panelParts(panel: Panel, data: TradeOffData, sheet: TradeOffShee
   };
 }
 
-/** What is seen of a point, about its own place: a circle on the curve, or a hollow cross where it has no value. */
-export const pointMark = (spot: Spot, radius: number): Mark =>
-  spot.failed
-    ? mark("path", { class: "failed", d: crossPath(crossReach(radius)) })
-    : mark("circle", { class: "point", r: radius });
+/**
+ * The points: one outline for all that have a value, since it moves as one, a hollow cross for each that has none, and
+ * the one in hand once more, filled.
+ */
+function pointMarks(spots: readonly Spot[], radius: number, near: number | null): Mark[] {
+  const drawn = spots.filter(({ failed }) => !failed);
+  const inHand = near === null ? undefined : spots[near];
+  return [
+    mark("path", { class: "point", d: drawn.map((spot) => circlePath(spot, radius)).join("") }),
+    ...spots.flatMap((spot) => (spot.failed ? [mark("path", { class: "failed", d: crossPath(spot, radius) })] : [])),
+    ...(inHand && !inHand.failed ? [circle("point near", inHand, radius)] : []),
+  ];
+}
 
-/** Points are smaller where they lie closer. */
+/** From its left end, in two halves. */
+const circlePath = ({ x, y }: Point, r: number): string =>
+  `M${round(x - r)},${round(y)}a${r},${r} 0 1,0 ${round(2 * r)},0a${r},${r} 0 1,0 ${round(-2 * r)},0`;
+
+/** Points are smaller where they lie closer; in tenths of a px. */
 function pointRadius(spots: readonly Spot[]): number {
   const gaps = curvePieces(spots).map(({ from, to }) => Math.hypot(to.x - from.x, to.y - from.y));
   const close = gaps.toSorted((a, b) => a - b)[Math.floor(gaps.length / 3)] ?? 20;
-  return round(Math.max(1.8, Math.min(3.6, 0.24 * close)));
+  return Math.round(10 * Math.max(1.8, Math.min(3.6, 0.24 * close))) / 10;
 }
 
 /** Half the size of a cross: smaller where points lie closer, like their circles. */
@@ -112,7 +132,8 @@ const limitStroke = ({ edge, at }: Limit, { top, bottom }: Panel, { left, right 
     : straight("limit", { x: left, y: at }, { x: right, y: at });
 
 /** The outline of a cross. */
-function crossPath(reach: number): string {
+function crossPath({ x, y }: Point, radius: number): string {
+  const reach = crossReach(radius);
   const arm = 0.32 * reach;
   const corners = [
     [0, arm],
@@ -129,8 +150,8 @@ function crossPath(reach: number): string {
         [-dx, -dy],
         [-dy, dx],
       ][quarter] as [number, number];
-      return `${round(turn[0])},${round(turn[1])}`;
+      return { x: x + turn[0], y: y + turn[1] };
     }),
   );
-  return `M${turned.join("L")}Z`;
+  return pathThrough(turned, "Z");
 }

@@ -1,11 +1,11 @@
 /** A trade-off chart as marks. */
-import { checkOptions, layer, type Mark, mark, round, textMark } from "../drawings/sketch.ts";
+import { checkOptions, later, layer, type Mark, mark, round, textMark } from "../drawings/sketch.ts";
 import { labelMarks, leaderStrokes, strokeMarks } from "../drawings/strokes.ts";
 import { estimateWidth, type Measure } from "../drawings/text-size.ts";
 import type { Choice } from "./choices.ts";
 import { axisTexts, noteText } from "./trade-off-axes.ts";
 import type { TradeOffData } from "./trade-off-data.ts";
-import { panelParts, pointMark } from "./trade-off-panel.ts";
+import { panelParts } from "./trade-off-panel.ts";
 import { type Spot, tradeOffSheet } from "./trade-off-sheet.ts";
 import { pointNames, tradeOffTitle, tradeOffWords } from "./trade-off-words.ts";
 
@@ -41,12 +41,12 @@ export function sketchTradeOff({ data, options, focus, under }: TradeOffState) {
   checkData(data);
   const { title = tradeOffTitle(data), width = 660, panelHeight, onChoose, measure = estimateWidth } = options;
   const sheet = tradeOffSheet(data, Math.max(240, width), panelHeight, measure);
-  const panels = sheet.panels.map((panel) => panelParts(panel, data, sheet, measure));
   const inHand = under ?? focus;
-  const stop = focus ?? { panel: 0, index: presentIndex(data) };
+  const nearIn = (panel: number): number | null => (inHand?.panel === panel ? inHand.index : null);
+  const panels = sheet.panels.map((panel) => panelParts(panel, data, sheet, measure, nearIn(panel.index)));
+  const spots = panels.map((panel) => panel.spots);
   const point = inHand && data.points[inHand.index];
-  const nameOf = pointNames(data);
-  const told = point && inHand ? nameOf(point, inHand.panel) : null;
+  const told = point && inHand ? pointNames(data)(point, inHand.panel) : null;
   const layers = [
     layer(
       "area-layer",
@@ -60,17 +60,8 @@ export function sketchTradeOff({ data, options, focus, under }: TradeOffState) {
     ),
     layer("leader-layer", strokeMarks(panels.flatMap(({ labels }) => leaderStrokes(labels)))),
     layer(
-      "choice-layer",
-      panels.flatMap(({ spots, radius }) =>
-        spots.map((spot, index) =>
-          choiceMark(spot, radius, {
-            name: nameOf(spot.point, spot.panel),
-            isPresent: data.present !== null && Math.abs(spot.point.value - data.present.value) < 1e-12,
-            isStop: isSame(stop, { panel: spot.panel, index }),
-            isNear: isSame(inHand, { panel: spot.panel, index }),
-          }),
-        ),
-      ),
+      "point-layer",
+      panels.map(({ points }) => mark("g", {}, points)),
     ),
     layer(
       "design-layer",
@@ -82,6 +73,7 @@ export function sketchTradeOff({ data, options, focus, under }: TradeOffState) {
     ),
     layer("axis-layer", axisTexts(data, sheet, measure)),
     layer("note-layer", noteText(data, sheet, told, onChoose ? hint : "", measure)),
+    later("g", () => choiceLayer(spots, data, focus)),
   ];
   const attributes = {
     class: "drawing trade-off",
@@ -90,8 +82,8 @@ export function sketchTradeOff({ data, options, focus, under }: TradeOffState) {
     height: sheet.height,
     viewBox: `0 0 ${sheet.width} ${sheet.height}`,
   };
-  const words = [textMark("title", {}, title), textMark("desc", {}, tradeOffWords(data))];
-  return { mark: mark("svg", attributes, [...words, ...layers]), spots: panels.map(({ spots }) => spots) };
+  const words = [textMark("title", {}, title), later("desc", () => textMark("desc", {}, tradeOffWords(data)))];
+  return { mark: mark("svg", attributes, [...words, ...layers]), spots };
 }
 
 function checkData({ points, present, baseline, y }: TradeOffData): void {
@@ -109,28 +101,30 @@ function presentIndex({ points, present }: TradeOffData): number {
   return Math.max(0, away.indexOf(Math.min(...away)));
 }
 
-interface ChoiceState {
-  readonly name: string;
-  readonly isPresent: boolean;
-  /** True where the Tab key reaches it, and where it is in focus or under the pointer. */
-  readonly isStop: boolean;
-  readonly isNear: boolean;
+/** A target for each point as large as a finger needs, with its name; the Tab key reaches one of them. */
+function choiceLayer(spots: readonly (readonly Spot[])[], data: TradeOffData, focus: Choice | null): Mark {
+  const stop = focus ?? { panel: 0, index: presentIndex(data) };
+  const nameOf = pointNames(data);
+  const choices = spots.flatMap((panelSpots, panel) =>
+    panelSpots.map(({ x, y, point }, index) =>
+      mark("rect", {
+        class: "choice",
+        x: round(x - reach),
+        y: round(y - reach),
+        width: 2 * reach,
+        height: 2 * reach,
+        rx: 5,
+        role: "button",
+        tabindex: isSame(stop, { panel, index }) ? 0 : -1,
+        "aria-label": nameOf(point, panel),
+        "aria-current": data.present && Math.abs(point.value - data.present.value) < 1e-12 ? "true" : undefined,
+      }),
+    ),
+  );
+  return layer("choice-layer", choices);
 }
 
-/** A target as large as a finger needs, with the point in it. */
-function choiceMark(spot: Spot, radius: number, { name, isPresent, isStop, isNear }: ChoiceState): Mark {
-  const attributes = {
-    class: isNear ? "choice near" : "choice",
-    transform: `translate(${round(spot.x)},${round(spot.y)})`,
-    role: "button",
-    tabindex: isStop ? 0 : -1,
-    "aria-label": name,
-    "aria-current": isPresent ? "true" : undefined,
-  };
-  return mark("g", attributes, [mark("rect", target), pointMark(spot, radius)]);
-}
-
-const target = { class: "target", x: -12, y: -12, width: 24, height: 24, rx: 5 };
+const reach = 12;
 
 /** True for one and the same point, or none twice. */
 export const isSame = (a: Choice | null, b: Choice | null): boolean => a?.panel === b?.panel && a?.index === b?.index;

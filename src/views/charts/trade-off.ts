@@ -30,9 +30,9 @@ export function liveTradeOff(
   };
   const drawing = liveDrawing(sketch, state, undefined, surroundings);
   const { element } = drawing;
-  const show = (change: Partial<TradeOffState>): void => {
+  const show = (change: Partial<TradeOffState>, whenIdle?: (act: () => void) => void): void => {
     state = { ...state, ...change };
-    drawing.update(state, undefined);
+    drawing.update(state, undefined, whenIdle);
   };
   const choices = () => [...element.querySelectorAll<SVGElement>(".choice")];
   const choiceOf = (target: EventTarget | null): Choice | null => {
@@ -76,5 +76,5 @@ export function liveTradeOff(
     else return;
     event.preventDefault();
   });
-  return { element, update: (nextData, nextOptions) => show({ data: nextData, options: nextOptions }) };
+  return { element, update: (data, options, whenIdle) => show({ data, options }, whenIdle) };
 }

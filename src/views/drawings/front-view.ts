@@ -62,10 +62,13 @@ function sketchFrontView(data: FrontViewData, options: FrontViewOptions): Mark {
   // Room is added upwards, in the open space over the wing.
   const { sheet, layers, leftOut } = withRoom(laidOut);
   const head = { seen: `seen from the front, ${unit}`, unit, leftOut, baseline: data.baseline?.name };
-  return sheetMark("front-view", sheet, `Front view of ${name}`, frontViewWords(data.wing, data.baseline, format), [
-    ...layers,
-    layer("head", headMarks(head, sheet.headLine, sheet.room, measure)),
-  ]);
+  return sheetMark(
+    "front-view",
+    sheet,
+    `Front view of ${name}`,
+    () => frontViewWords(data.wing, data.baseline, format),
+    [...layers, layer("head", headMarks(head, sheet.headLine, sheet.room, measure))],
+  );
 }
 
 function contentOf(

@@ -69,7 +69,7 @@ function sketchPlanView(data: GliderDrawingData, options: GliderDrawingOptions):
   const { sheet, layers, leftOut } = withRoom(laidOut);
   const seen = `seen from above, ${unit}; panels as cut`;
   const head = { seen, unit, leftOut, baseline: data.baseline?.name };
-  return sheetMark("plan-view", sheet, `Plan view of ${name}`, planViewWords(data, format), [
+  return sheetMark("plan-view", sheet, `Plan view of ${name}`, () => planViewWords(data, format), [
     ...layers,
     layer("head", headMarks(head, sheet.headLine, sheet.room, measure)),
   ]);

@@ -63,7 +63,7 @@ function sketchSideView(data: GliderDrawingData, options: GliderDrawingOptions):
   };
   const { sheet, layers, leftOut } = withRoom(laidOut);
   const head = { seen: `seen from the left, ${unit}`, unit, leftOut, baseline: data.baseline?.name };
-  return sheetMark("side-view", sheet, `Side view of ${name}`, sideViewWords(data, outline, format), [
+  return sheetMark("side-view", sheet, `Side view of ${name}`, () => sideViewWords(data, outline, format), [
     ...layers,
     layer("head", headMarks(head, sheet.headLine, sheet.room, measure)),
   ]);

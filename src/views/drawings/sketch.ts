@@ -9,6 +9,8 @@ export interface Mark {
   readonly attributes: Attributes;
   readonly children: readonly Mark[];
   readonly text?: string;
+  /** What is no picture, such as a description: made and written only once nothing moves any more. */
+  readonly later?: () => Mark;
 }
 /** Attributes by name; undefined ones are left away. */
 export type Attributes = Readonly<Record<string, string | number | undefined>>;
@@ -21,7 +23,8 @@ export interface Surroundings {
 /** A drawing on the page that takes new data in place. */
 export interface LiveDrawing<Data, Options> {
   readonly element: SVGSVGElement;
-  update(data: Data, options: Options): void;
+  /** With `whenIdle`, which calls back once nothing moves any more, what can wait is left until then. */
+  update(data: Data, options: Options, whenIdle?: (act: () => void) => void): void;
 }
 
 /** An element with children. */
@@ -39,6 +42,9 @@ export const textMark = (tag: string, attributes: Attributes, text: string): Mar
   text,
 });
 
+/** An element that is no part of the picture and can wait, by its tag and what makes it. */
+export const later = (tag: string, make: () => Mark): Mark => ({ tag, attributes: {}, children: [], later: make });
+
 /** A group of its own for each layer keeps elements in place where the number of marks in another layer changes. */
 export const layer = (name: string, children: readonly Mark[]): Mark => mark("g", { class: name }, children);
 
@@ -47,12 +53,12 @@ export const sheetMark = (
   view: string,
   { width, height }: { readonly width: number; readonly height: number },
   title: string,
-  description: string,
+  description: () => string,
   layers: readonly Mark[],
 ): Mark =>
   mark("svg", { class: `drawing ${view}`, role: "img", width, height, viewBox: `0 0 ${width} ${height}` }, [
     textMark("title", {}, title),
-    textMark("desc", {}, description),
+    later("desc", () => textMark("desc", {}, description())),
     ...layers,
   ]);
 
@@ -67,11 +73,20 @@ export function liveDrawing<Data, Options>(
   { document }: Surroundings,
 ): LiveDrawing<Data, Options> {
   let drawn = draw(sketch(data, options), document);
+  let last: Mark | null = null;
   const element = drawn.element as SVGSVGElement;
+  // One and the same function, so that who calls it can tell that it was asked for already.
+  const finish = (): void => {
+    if (last) drawn = redraw(drawn, last, document, false);
+    last = null;
+  };
   return {
     element,
-    update(nextData, nextOptions) {
-      drawn = redraw(drawn, sketch(nextData, nextOptions), document);
+    update(nextData, nextOptions, whenIdle) {
+      last = sketch(nextData, nextOptions);
+      if (!whenIdle) return finish();
+      drawn = redraw(drawn, last, document, true);
+      whenIdle(finish);
     },
   };
 }
@@ -93,9 +108,12 @@ interface Drawn {
   readonly mark: Mark;
   readonly element: Element;
   readonly children: readonly Drawn[];
+  /** True for what can wait. */
+  readonly waits?: boolean;
 }
 
 function draw(mark: Mark, document: Surroundings["document"]): Drawn {
+  if (mark.later) return { ...draw(mark.later(), document), waits: true };
   const element = document.createElementNS("http://www.w3.org/2000/svg", mark.tag);
   for (const [name, value] of Object.entries(mark.attributes)) {
     if (value !== undefined) element.setAttribute(name, String(value));
@@ -106,8 +124,14 @@ function draw(mark: Mark, document: Surroundings["document"]): Drawn {
   return { mark, element, children };
 }
 
-/** The same element with only its differences written, if it is of the same kind; else a new one in its place. */
-function redraw(old: Drawn, next: Mark, document: Surroundings["document"]): Drawn {
+/**
+ * The same element with only its differences written, if it is of the same kind; else a new one in its place. While
+ * things move, what can wait stays as it was.
+ */
+function redraw(old: Drawn, next: Mark, document: Surroundings["document"], isMoving: boolean): Drawn {
+  if (next.later) {
+    return isMoving && old.waits ? old : { ...redraw(old, next.later(), document, isMoving), waits: true };
+  }
   if (old.mark.tag !== next.tag) {
     const fresh = draw(next, document);
     old.element.replaceWith(fresh.element);
@@ -124,10 +148,10 @@ function redraw(old: Drawn, next: Mark, document: Surroundings["document"]): Dra
   for (const name in before) {
     if (before[name] !== undefined && after[name] === undefined) element.removeAttribute(name);
   }
-  if (next.text !== old.mark.text) element.textContent = next.text ?? "";
+  if (next.text !== old.mark.text) writeText(element, next.text);
   const children = next.children.map((child, index) => {
     const drawn = old.children[index];
-    if (drawn) return redraw(drawn, child, document);
+    if (drawn) return redraw(drawn, child, document, isMoving);
     const fresh = draw(child, document);
     element.appendChild(fresh.element);
     return fresh;
@@ -135,3 +159,13 @@ function redraw(old: Drawn, next: Mark, document: Surroundings["document"]): Dra
   for (const gone of old.children.slice(next.children.length)) gone.element.remove();
   return { mark: next, element, children };
 }
+
+/** Into the text that is there, if one is: the element keeps its parts. */
+function writeText(element: Element, text: string | undefined): void {
+  const { firstChild } = element;
+  const isText = firstChild?.nodeType === textNode && firstChild === element.lastChild;
+  if (isText && text !== undefined) firstChild.nodeValue = text;
+  else element.textContent = text ?? "";
+}
+
+const textNode = 3;

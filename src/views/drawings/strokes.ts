@@ -47,15 +47,26 @@ export const tick = ({ x, y }: Point): Stroke => straight("tick", { x: x - 3, y:
 export const strokeLines = (strokes: readonly Stroke[]): Line[] =>
   strokes.flatMap(({ points }) => linesThrough(points));
 
-/** The mark of each stroke. */
-export const strokeMarks = (strokes: readonly Stroke[]): Mark[] =>
-  strokes.map(({ class: name, points, width }) =>
-    mark("path", { class: name, d: pathThrough(points), "stroke-width": width }),
+/** Marks of strokes: those that are drawn alike are one, so that little is touched when all of them move. */
+export function strokeMarks(strokes: readonly Stroke[]): Mark[] {
+  const alike = new Map<string, { readonly first: Stroke; d: string }>();
+  for (const stroke of strokes) {
+    const key = stroke.width === undefined ? stroke.class : `${stroke.class} ${stroke.width}`;
+    const known = alike.get(key);
+    if (known) known.d += pathThrough(stroke.points);
+    else alike.set(key, { first: stroke, d: pathThrough(stroke.points) });
+  }
+  return [...alike.values()].map(({ first, d }) =>
+    mark("path", { class: first.class, d, "stroke-width": first.width }),
   );
+}
 
 /** Path data of a line through points, closed where it is an outline. */
-export const pathThrough = (points: readonly Point[], close: "" | "Z" = ""): string =>
-  points.map(({ x, y }, index) => `${index === 0 ? "M" : "L"}${round(x)},${round(y)}`).join("") + close;
+export function pathThrough(points: readonly Point[], close: "" | "Z" = ""): string {
+  let d = "";
+  for (const { x, y } of points) d += `${d === "" ? "M" : "L"}${round(x)},${round(y)}`;
+  return d + close;
+}
 
 /** A text whose baseline starts at a point. */
 export const textAt = (name: string, text: string, { x, y }: Point, { size, weight }: TextStyle): Mark =>

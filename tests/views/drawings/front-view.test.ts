@@ -3,7 +3,7 @@ import { describe, expect, it } from "vitest";
 import { functions, type Panels, type Wing } from "../../../src/library/index.ts";
 import { frontViewExamples } from "../../../src/views/drawings/front-view.example.ts";
 import { type FrontViewOptions, frontView, liveFrontView } from "../../../src/views/drawings/front-view.ts";
-import { inkOf, touching } from "./ink.ts";
+import { inkOf, linesOf, touching } from "./ink.ts";
 import { document, plain } from "./page.ts";
 import { expectPicture } from "./snapshot.ts";
 
@@ -88,11 +88,7 @@ describe("the front view", () => {
 
   it("is at true proportion: the wood's outline is the wing's, in one scale", () => {
     const svg = draw(plover, { width: 700 });
-    const lower = [...svg.querySelectorAll(".edge")].at(-1)?.getAttribute("d") ?? "";
-    const points = lower
-      .slice(1)
-      .split("L")
-      .map((pair) => pair.split(",").map(Number) as [number, number]);
+    const points = linesOf(svg, "edge").at(-1) ?? [];
     const [first = [0, 0], last = [0, 0]] = [points[0], points.at(-1)];
     const scale = (first[0] - last[0]) / plover.span;
     const { y, z } = plover.right.stations;

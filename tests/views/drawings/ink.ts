@@ -29,20 +29,20 @@ export function textsOf(svg: Element): TextOnSheet[] {
   });
 }
 
+/** The lines that are drawn as a class, each as the points it runs through. */
+export function linesOf(svg: Element, name: string): [number, number][][] {
+  const data = [...svg.querySelectorAll(`path.${name}`)].map((path) => path.getAttribute("d") ?? "").join("");
+  const lines = data.split("M").slice(1);
+  return lines.map((line) => line.split("L").map((pair) => pair.split(",").map(Number) as [number, number]));
+}
+
 /** Points every half px along all lines and outlines; `skip` names classes of areas that texts may stand on. */
 export function inkOf(svg: Element, skip: readonly string[] = []): InkPoint[] {
   return [...svg.querySelectorAll("path, circle, rect")].flatMap((element) => {
     const of = element.getAttribute("class") ?? element.localName;
     if (of.split(" ").some((name) => skip.includes(name))) return [];
-    const [dx, dy] = shiftOf(element);
-    return outlineOf(element, of).map((point) => ({ x: point.x + dx, y: point.y + dy, of }));
+    return outlineOf(element, of);
   });
-}
-
-/** Where the group of an element was moved to. */
-export function shiftOf(element: Element): readonly [number, number] {
-  const [, dx, dy] = /^translate\((.+),(.+)\)$/.exec(element.parentElement?.getAttribute("transform") ?? "") ?? [];
-  return [Number(dx ?? 0), Number(dy ?? 0)];
 }
 
 function outlineOf(element: Element, of: string): InkPoint[] {
@@ -57,7 +57,17 @@ function outlineOf(element: Element, of: string): InkPoint[] {
   return alongPath(`M${x},${y}L${x + width},${y}L${x + width},${y + height}L${x},${y + height}Z`, of);
 }
 
+/** A circle in a path: two half turns from its left end. */
+const circleInPath = /M([^,]+),([^a]+)a([^,]+),[^ ]+ 0 1,0 [^a]+a[^ ]+ 0 1,0 [^M]+/g;
+
 function alongPath(data: string, of: string): InkPoint[] {
+  const circles = [...data.matchAll(circleInPath)].flatMap(([, left, y, r]) =>
+    around(Number(left) + Number(r), Number(y), Number(r), of),
+  );
+  return [...circles, ...alongLines(data.replaceAll(circleInPath, ""), of)];
+}
+
+function alongLines(data: string, of: string): InkPoint[] {
   if (!/^([ML]-?[\d.]+,-?[\d.]+|Z)*$/.test(data)) throw new Error(`got the path ${data}, expected M, L and Z`);
   const points: InkPoint[] = [];
   let start = { x: 0, y: 0 };
@@ -78,6 +88,10 @@ function alongPath(data: string, of: string): InkPoint[] {
 
 function alongCircle(element: Element, of: string): InkPoint[] {
   const [cx, cy, r] = ["cx", "cy", "r"].map((name) => numberOf(element, name)) as [number, number, number];
+  return around(cx, cy, r, of);
+}
+
+function around(cx: number, cy: number, r: number, of: string): InkPoint[] {
   return Array.from({ length: 48 }, (_, index) => {
     const turn = (index * Math.PI) / 24;
     return { x: cx + r * Math.cos(turn), y: cy + r * Math.sin(turn), of };

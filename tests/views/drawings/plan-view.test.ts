@@ -7,7 +7,7 @@ import type { GliderDrawingOptions } from "../../../src/views/drawings/glider-op
 import { planViewExamples } from "../../../src/views/drawings/plan-view.example.ts";
 import { livePlanView, planView } from "../../../src/views/drawings/plan-view.ts";
 import { anyGlider, anyOptions, likelyGlider } from "./any-glider.ts";
-import { inkOf, touching } from "./ink.ts";
+import { inkOf, linesOf, touching } from "./ink.ts";
 import { document, plain } from "./page.ts";
 import { expectPicture } from "./snapshot.ts";
 
@@ -110,23 +110,17 @@ describe("the plan view", () => {
     const svg = draw(plover, { width: 700, height: 2000 });
     const scale = (700 - 92) / plover.wing.span;
     const [rootX, rootY] = outlineOf(svg, 0)[3] ?? [0, 0];
-    const [mac] = svg.querySelectorAll(".angle");
-    const [from = "", to = ""] = (mac?.getAttribute("d") ?? "").slice(1).split("L");
-    expect(rootX - Number(from.split(",")[0])).toBeCloseTo(plover.wing.mac_y * scale, 1);
-    expect(Number(from.split(",")[1]) - rootY).toBeCloseTo(plover.wing.mac_x * scale, 1);
-    expect(Number(to.split(",")[1]) - Number(from.split(",")[1])).toBeCloseTo(plover.wing.mac * scale, 1);
+    const [[fromX, fromY], [, toY]] = linesOf(svg, "angle")[0] as [[number, number], [number, number]];
+    expect(rootX - fromX).toBeCloseTo(plover.wing.mac_y * scale, 1);
+    expect(fromY - rootY).toBeCloseTo(plover.wing.mac_x * scale, 1);
+    expect(toY - fromY).toBeCloseTo(plover.wing.mac * scale, 1);
     const circle = svg.querySelector("circle.mark");
     expect(Number(circle?.getAttribute("cy")) - rootY).toBeCloseTo((plover.balance?.x ?? 0) * scale, 1);
     const point = svg.querySelector("circle.mark-filled");
     expect(Number(point?.getAttribute("cy")) - rootY).toBeCloseTo((plover.neutral_x ?? 0) * scale, 1);
   });
   it("turns a skew joint line so that its rear end lies farther out", () => {
-    const lines = [...draw(wingAlone(stepped)).querySelectorAll(".joint-line")].map((line) =>
-      (line.getAttribute("d") ?? "")
-        .slice(1)
-        .split("L")
-        .map((pair) => pair.split(",").map(Number) as [number, number]),
-    );
+    const lines = linesOf(draw(wingAlone(stepped)), "joint-line");
     const middle = 330;
     expect(lines).toHaveLength(2);
     for (const line of lines) {

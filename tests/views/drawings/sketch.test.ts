@@ -1,5 +1,5 @@
 import { describe, expect, it } from "vitest";
-import { checkOptions, liveDrawing, type Mark, mark, textMark } from "../../../src/views/drawings/sketch.ts";
+import { checkOptions, later, liveDrawing, type Mark, mark, textMark } from "../../../src/views/drawings/sketch.ts";
 import { document, plain } from "./page.ts";
 
 const live = (first: Mark) => liveDrawing((next: Mark) => next, first, undefined, { document });
@@ -46,6 +46,25 @@ describe("a drawing on the page", () => {
     }
     drawing.update(root(mark("path", { d: "M0,0" }), mark("path", { d: "M2,2" })), undefined);
     expect(writes).toEqual(["d M2,2"]);
+  });
+  it("leaves what can wait until nothing moves any more, and then makes it once", () => {
+    const made: string[] = [];
+    const told = (text: string): Mark => {
+      const make = () => {
+        made.push(text);
+        return textMark("desc", {}, text);
+      };
+      return root(mark("path", { d: text }), later("desc", make));
+    };
+    const waiting = new Set<() => void>();
+    const drawing = live(told("a"));
+    const shown = () => [drawing.element.querySelector("path")?.getAttribute("d"), drawing.element.textContent];
+    for (const text of ["b", "c"]) drawing.update(told(text), undefined, (act) => waiting.add(act));
+    expect(shown()).toEqual(["c", "a"]);
+    expect(waiting.size).toBe(1);
+    for (const act of waiting) act();
+    expect(shown()).toEqual(["c", "c"]);
+    expect(made).toEqual(["a", "c"]);
   });
 });
 
