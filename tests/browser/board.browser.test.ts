@@ -5,6 +5,8 @@ test("a point of the chart that is clicked becomes the design", async ({ open })
   const { page } = await open();
   await openNotebook(page, trainer);
   const point = page.locator("#board").getByRole("button", { name: /^tip_break 4 deg/ });
+  // The chart of the notebook before may still be going.
+  await expect.poll(() => point.first().boundingBox()).not.toBeNull();
   const box = await point.first().boundingBox();
   if (!box) throw new Error("got no place of the point, expected one");
   await page.mouse.click(box.x + box.width / 2, box.y + box.height / 2);
