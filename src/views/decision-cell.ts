@@ -15,7 +15,7 @@ export class DecisionCellView extends CellView<DecisionCell> {
       <div class="body free">
         <div class="decided" @dblclick=${() => this.enterDetails()}>
           <p class="question"><strong>${question || html`<span class="hint">${words.noQuestionYet}</span>`}</strong> ${chosen}</p>
-          ${why ? html`<p class="grounds">${why}</p>` : nothing}
+          ${why ? html`<p class="decided-why">${why}</p>` : nothing}
           <dl>
             ${alternatives.map(({ option, why_not }) => html`<dt>${words.insteadOf}</dt><dd>${option}${why_not ? `: ${why_not}` : ""}</dd>`)}
             ${revisit ? html`<dt>${words.lookAgain}</dt><dd>${revisit}</dd>` : nothing}
