@@ -163,6 +163,9 @@ export class App extends LitElement {
       alarm: (text) => {
         this.alarm = text;
       },
+      alarmIsOver: (text) => {
+        if (this.alarm === text) this.alarm = null;
+      },
       tell,
     };
   }

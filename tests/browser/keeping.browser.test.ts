@@ -1,20 +1,9 @@
 import type { Page } from "playwright-core";
 import { inject } from "vitest";
-import { cell, enterFormula, openNotebook, trainer, value, withoutDialogs } from "./notebooks.ts";
+import { cell, enterFormula, openNotebook, setFormula, title, trainer, value, withoutDialogs } from "./notebooks.ts";
 import { expect, test } from "./page.ts";
 
-/** Sets a formula and leaves the editor by Enter. */
-async function setFormula(page: Page, name: string, formula: string): Promise<void> {
-  const box = await enterFormula(page, name);
-  await box.fill(formula);
-  await page.keyboard.press("Enter");
-}
-
 const kept = (page: Page) => page.locator(".kept").textContent();
-
-/** The title in the bar. */
-const title = async (page: Page): Promise<string> =>
-  ((await page.locator("h1.title > span").textContent()) ?? "").trim();
 
 /** True where leaving the page would ask the person. */
 const warns = (page: Page): Promise<boolean> =>
@@ -115,4 +104,33 @@ test("where nothing can be stored the person is told, leaving warns, and saving 
   await page.getByRole("button", { name: "Save", exact: true }).click();
   expect((await download).suggestedFilename()).toBe("trainer.json");
   await expect.poll(() => warns(page)).toBe(false);
+});
+
+test("where the storage is full the person is told, nothing is lost, and once there is room all is kept", async ({
+  open,
+}) => {
+  const { page } = await open();
+  await expect.poll(() => title(page)).toBe("Plover, a club glider");
+  const devtools = await page.context().newCDPSession(page);
+  const { origin } = new URL(inject("appUrl"));
+  await devtools.send("Storage.overrideQuotaForOrigin", { origin, quotaSize: 1 });
+  await openNotebook(page, trainer);
+  await expect
+    .poll(() => page.getByRole("alert").textContent(), { timeout: 10_000 })
+    .toContain("The storage of this browser is full");
+  expect(await kept(page)).toBe("✕ not kept");
+  await setFormula(page, "half", "220 mm");
+  await expect.poll(() => value(page, "half")).toBe("220 mm");
+  expect(await warns(page)).toBe(true);
+  await withoutDialogs(page);
+  const download = page.waitForEvent("download");
+  await page.getByRole("button", { name: "Save", exact: true }).click();
+  expect((await download).suggestedFilename()).toBe("trainer.json");
+  await devtools.send("Storage.overrideQuotaForOrigin", { origin });
+  await setFormula(page, "half", "225 mm");
+  await expect.poll(() => kept(page)).toBe("kept");
+  expect(await page.getByRole("alert").textContent()).not.toContain("full");
+  await page.reload();
+  await expect.poll(() => value(page, "half")).toBe("225 mm");
+  expect(await title(page)).toBe("Trainer");
 });

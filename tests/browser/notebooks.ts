@@ -108,3 +108,14 @@ export const figureText = async (page: Page, title: string): Promise<string> =>
     .locator("desc")
     .first()
     .textContent()) ?? "";
+
+/** Sets a formula and leaves the editor by Enter. */
+export async function setFormula(page: Page, name: string, formula: string): Promise<void> {
+  const box = await enterFormula(page, name);
+  await box.fill(formula);
+  await page.keyboard.press("Enter");
+}
+
+/** The title in the bar. */
+export const title = async (page: Page): Promise<string> =>
+  ((await page.locator("h1.title > span").first().textContent()) ?? "").trim();

@@ -14,7 +14,8 @@ export interface KeeperPorts {
 
 /** Who wants to know how it goes. */
 export interface KeeperEvents {
-  onKept(): void;
+  /** It was kept; `after` is what had been in the way at the try before, null where nothing was. */
+  onKept(after: Hindrance | null): void;
   /** Nothing could be kept; `isNews` unless it is as it was at the try before. */
   onTrouble(why: Hindrance, isNews: boolean): void;
 }
@@ -156,7 +157,7 @@ export class Keeper {
     // One that came meanwhile is a further edit.
     this.schedule();
     this.dirty ||= this.why !== null;
-    if (this.why === null) this.events.onKept();
+    if (this.why === null) this.events.onKept(before);
     else this.events.onTrouble(this.why, this.why !== before);
   }
 

@@ -36,8 +36,10 @@ export interface KeptApp {
   unlessLost(goOn: () => Promise<unknown>): Promise<void>;
   /** Ends what is being entered, so that it is part of the notebook. */
   leaveEntry(): void;
-  /** Says what went wrong, until it is dismissed; null dismisses it. */
-  alarm(text: string | null): void;
+  /** Says what went wrong, until it is dismissed. */
+  alarm(text: string): void;
+  /** What was said is no longer so. */
+  alarmIsOver(text: string): void;
   /** Says what has been done. */
   tell(text: string): void;
 }
@@ -80,10 +82,10 @@ export class Keeping {
     return this.keeper && this.pen && { id: this.keeper.id, phase: this.pen.phase };
   }
 
-  /** Whether the last edits are kept; null where there was nothing to keep yet. */
+  /** Whether the last edits are kept, or will be in a moment; null where nothing was kept yet. */
   get isKept(): boolean | null {
-    if (!this.keeper || (this.holds && !this.keeper.isThere)) return null;
-    return this.holds;
+    if (this.isLost || this.keeper?.trouble) return false;
+    return this.keeper?.isThere ? true : null;
   }
 
   /** True where leaving the page now loses nothing. */
@@ -260,7 +262,7 @@ export class Keeping {
     this.keeper = new Keeper(
       id,
       { session, file, drafts: this.drafts, shelf: this.shelf },
-      { onKept: () => this.wasKept(id), onTrouble: (why, isNews) => this.hasTrouble(why, isNews) },
+      { onKept: (after) => this.wasKept(id, after), onTrouble: (why, isNews) => this.hasTrouble(why, isNews) },
     );
     this.isLost = false;
     this.wasGiven = false;
@@ -301,8 +303,12 @@ export class Keeping {
     }
   }
 
-  private wasKept(id: string): void {
+  private wasKept(id: string, after: Hindrance | null): void {
     setLastOpen(id);
+    if (after !== null && after !== "overwritten") {
+      this.app.alarmIsOver(words.trouble[after]);
+      this.app.tell(words.keptAgain);
+    }
     this.tabs.say("kept", id);
     this.tell();
   }

@@ -12,8 +12,10 @@ export interface PenHost {
   onRefused(): void;
 }
 
-/** How long a page that is left may take to lay its pen down, in ms: also where it is only loaded again. */
+/** How long a page that is left may take to lay its pen down, in ms. */
 const leaving = 400;
+/** How long the pen lies free before a reader takes it up, in ms: the other page may only be loading again. */
+const returning = 2000;
 /** How long another tab may take to keep its last edit before it counts as hung, in ms. */
 const answering = 5000;
 
@@ -122,7 +124,7 @@ export class Pen {
     const { signal } = this.waiting;
     for (;;) {
       await locks.request(penName(this.notebook), { signal }, () => undefined).catch(() => undefined);
-      await pause(2 * leaving);
+      await pause(returning);
       if (signal.aborted) return;
       const isOurs = await this.take({ ifAvailable: true });
       if (isOurs && signal.aborted) this.lay();

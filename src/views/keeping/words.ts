@@ -16,6 +16,7 @@ export const words = {
     refused:
       "This browser lets Spanwise store nothing, as some private windows do. Your changes are here as long as this tab is open: save them to a file before you close it.",
   } satisfies Record<Exclude<Hindrance, "overwritten">, string>,
+  keptAgain: "Everything is kept again.",
   unreadable: "The storage of this browser could not be read. Load the page again; files can be opened all the same.",
   damaged: (title: string, why: string) =>
     `“${title}” could not be opened. ${why} It is still kept: under Notebooks it can be saved as a file, or deleted.`,
@@ -49,7 +50,7 @@ export const words = {
   duplicateOf: (title: string) => `Duplicate ${title}`,
   duplicated: (title: string) => `Made “${title}”.`,
   save: "Save as file",
-  saveOf: (title: string) => `Save ${title} as a file`,
+  saveOf: (title: string) => `Save as file: ${title}`,
   delete: "Delete",
   deleteOf: (title: string) => `Delete ${title}`,
   deleted: (title: string) => `Deleted “${title}”.`,
