@@ -1,19 +1,13 @@
-import {
-  type Cell,
-  type Notebook,
-  NotebookError,
-  packNotebook,
-  readNotebook,
-  type Session,
-  setTitle,
-} from "../../cells/index.ts";
+import { type Notebook, NotebookError, readNotebook, type Session } from "../../cells/index.ts";
 import type { FileHandle, OpenedFile } from "../files.ts";
 import type { OpenFile } from "../open-file.ts";
+import { copyOf, newId, withSameCells } from "./copies.ts";
 import { Drafts } from "./drafts.ts";
 import { Keeper } from "./keeper.ts";
+import { idOfSame, idsKept, readKept } from "./kept-notebooks.ts";
 import { lastOpen, setLastOpen } from "./last-open.ts";
 import { Pen, type Phase } from "./pen.ts";
-import { type Entry, type Hindrance, type Kept, Shelf, ShelfError } from "./shelf.ts";
+import { type Hindrance, type Kept, Shelf, ShelfError } from "./shelf.ts";
 import { Tabs } from "./tabs.ts";
 import { words } from "./words.ts";
 
@@ -50,18 +44,9 @@ export interface InFile {
   readonly handle: FileHandle | null;
 }
 
-/** A notebook that is kept, and can be shown. */
-interface Found {
-  readonly kept: Kept;
-  readonly notebook: Notebook;
-}
-
 const noFile: InFile = { name: null, handle: null };
 /** Stands for what a file says where that is no longer known: so that the notebook counts as changed. */
 const unknown: Notebook = { title: "", cells: [], trials: [] };
-/** How long the storage may take to answer before the app opens without it, in ms. */
-const patience = 4000;
-
 /** Keeps the open notebook in the browser's storage, and opens others: from there, from files, from those that ship. */
 export class Keeping {
   readonly shelf = new Shelf();
@@ -185,8 +170,7 @@ export class Keeping {
   }
 
   private async openLast(): Promise<void> {
-    const entries = await within(patience, this.shelf.entries()).catch((): readonly Entry[] => []);
-    const ids = entries.map(({ id }) => id);
+    const ids = await idsKept(this.shelf);
     for (const id of [...lastOpen().filter((each) => ids.includes(each)), ...ids]) {
       if (await this.showKept(id)) return;
     }
@@ -203,24 +187,12 @@ export class Keeping {
   /** Opens a notebook from elsewhere: kept from now on, in its own place where just the same is kept already. */
   private async openNew(notebook: Notebook, file: InFile): Promise<void> {
     await this.leave();
-    const same = await this.idOfSame(notebook);
+    const same = await idOfSame(this.shelf, notebook);
     if (same !== null && (await this.showKept(same))) {
       this.app.file.isSaved(this.app.session.notebook, file.name, file.handle);
     } else await this.showNew(notebook, notebook, file);
     this.keeper?.touch();
     this.tell();
-  }
-
-  private async idOfSame(notebook: Notebook): Promise<string | null> {
-    const text = packNotebook(notebook);
-    try {
-      for (const { id, title } of await within(patience, this.shelf.entries())) {
-        if (title === notebook.title && (await this.shelf.get(id))?.text === text) return id;
-      }
-    } catch {
-      // What cannot be read cannot be found; it opens all the same.
-    }
-    return null;
   }
 
   private async showKept(id: string): Promise<boolean> {
@@ -229,7 +201,7 @@ export class Keeping {
     const pen = this.newPen(id);
     await pen.begin();
     try {
-      const { kept, notebook } = await this.read(id);
+      const { kept, notebook } = await readKept(this.shelf, id);
       const { fileName, changed } = kept.entry;
       const file = { name: fileName, handle: null };
       await this.show(pen, id, kept, () => this.app.take(notebook, changed ? unknown : notebook, file));
@@ -290,19 +262,6 @@ export class Keeping {
     pen?.close();
   }
 
-  /** A kept notebook. @throws ShelfError, and NotebookError with a whole sentence where it is damaged or gone */
-  private async read(id: string): Promise<Found> {
-    const kept = await within(patience, this.shelf.get(id));
-    if (!kept) throw new NotebookError("", words.gone);
-    try {
-      if (kept.text === null) throw new NotebookError("", words.textMissing);
-      return { kept, notebook: readNotebook(kept.text) };
-    } catch (error) {
-      const { message } = error as Error;
-      throw new NotebookError("", words.damaged(kept.entry.title.trim() || words.untitled, message));
-    }
-  }
-
   private wasKept(id: string, after: Hindrance | null): void {
     setLastOpen(id);
     if (after !== null && after !== "overwritten") {
@@ -360,7 +319,7 @@ export class Keeping {
     const { keeper } = this;
     const { session, file } = this.app;
     if (!keeper || this.isLost) return;
-    const found = await this.read(keeper.id).catch(() => null);
+    const found = await readKept(this.shelf, keeper.id).catch(() => null);
     if (!found || this.keeper !== keeper || keeper.knows(found.kept.entry)) return;
     const { kept } = found;
     const notebook = withSameCells(found.notebook, session.notebook);
@@ -374,30 +333,4 @@ export class Keeping {
   private tell(): void {
     for (const listener of this.listeners) listener();
   }
-}
-
-/** A new id: ten letters and digits by chance, 50 bits. */
-export function newId(): string {
-  const letters = "abcdefghijkmnpqrstuvwxyz23456789";
-  return [...crypto.getRandomValues(new Uint8Array(10))].map((byte) => letters[byte % letters.length]).join("");
-}
-
-/** The same notebook under a title that says so. */
-export const copyOf = (notebook: Notebook): Notebook =>
-  setTitle(notebook, words.copyOf(notebook.title.trim() || words.untitled));
-
-/** Every cell that is as it was before is the very same object: only what differs is computed and drawn anew. */
-function withSameCells(next: Notebook, before: Notebook): Notebook {
-  const byId = new Map(before.cells.map((cell) => [cell.id, cell]));
-  const cells = next.cells.map((cell): Cell => {
-    const old = byId.get(cell.id);
-    return old && JSON.stringify(old) === JSON.stringify(cell) ? old : cell;
-  });
-  return { ...next, cells };
-}
-
-/** The promise, or an error where it takes longer than so many ms. */
-function within<T>(ms: number, promise: Promise<T>): Promise<T> {
-  const late = new Promise<never>((_, fail) => setTimeout(() => fail(new ShelfError("refused")), ms));
-  return Promise.race([promise, late]);
 }
