@@ -1,29 +1,44 @@
-/** The command line: evaluates a notebook without a browser. `npm run --silent evaluate -- FILE [--set NAME=FORMULA]… [--json]` */
+/** The command line: evaluates a notebook, or runs a study of it, without a browser. `npm run --silent evaluate -- --help` */
 import { readFileSync } from "node:fs";
 import { resolve } from "node:path";
 import { parseArgs } from "node:util";
 import {
   type CellReport,
   compile,
+  joinParts,
   type Notebook,
   override,
+  partOf,
+  prepareStudy,
   type Report,
   readNotebook,
+  readShare,
   reportOf,
+  rowsOf,
   runPlan,
+  studyNamed,
+  studyText,
 } from "./cells/index.ts";
 import { functions } from "./library/index.ts";
-import { formatValue } from "./views/format.ts";
+import { formatNumber, formatValue, joinUnit } from "./views/format.ts";
 
 const usage = `evaluate FILE [--set NAME=FORMULA]… [--json]
+evaluate FILE --study NAME [--set NAME=FORMULA]… [--json]
+evaluate FILE --study NAME --part I/N > PART
+evaluate FILE --study NAME --join PART… [--json]
 
-Computes every cell of a notebook and prints the results. FILE is looked for from where you stand.
+Computes every cell of a notebook and prints the results, or runs one study of it. Files are looked for from where you
+stand.
 
   --set NAME=FORMULA   sets a given, or a table entry such as panels[2].break; may be repeated
   --json               prints one JSON object, values in SI
+  --study NAME         runs a study of the notebook and prints what it comes to
+  --part I/N           runs only part I of N, counted from 1, and prints it as JSON, to be joined
+  --join               joins the parts in the files that follow FILE instead of computing them
   --help               prints this
 
-It ends with 0 where all is well, 1 where a check fails, 2 where a cell has an error, 3 where it cannot begin.
+It ends with 0 where all is well, 1 where a check fails, 2 where a cell has an error, 3 where it cannot begin. A study
+ends with 0 or 3.
 `;
 
 /** What the system says of a file that cannot be read, in words. */
@@ -42,12 +57,17 @@ process.exitCode = main(process.argv.slice(2));
 
 function main(words: readonly string[]): number {
   try {
-    const { file, sets, json, help } = optionsOf(words);
+    const options = optionsOf(words);
+    const { file, sets, json, help } = options;
     if (help) {
       process.stdout.write(usage);
       return 0;
     }
     const notebook = sets.reduce(setValue, read(file));
+    if (options.study !== null) {
+      process.stdout.write(studyOutput(notebook, options.study, options));
+      return 0;
+    }
     const program = compile(notebook.cells, functions);
     const report = reportOf(notebook, program, runPlan(program), formatValue);
     process.stdout.write(json ? `${JSON.stringify(report, null, 2)}\n` : tableOf(report));
@@ -59,29 +79,79 @@ function main(words: readonly string[]): number {
   }
 }
 
-function optionsOf(words: readonly string[]): { file: string; sets: readonly string[]; json: boolean; help: boolean } {
+interface Options {
+  readonly file: string;
+  readonly sets: readonly string[];
+  readonly json: boolean;
+  readonly help: boolean;
+  readonly study: string | null;
+  readonly part: string | null;
+  /** Files to join; null where the study is computed. */
+  readonly join: readonly string[] | null;
+}
+
+function optionsOf(words: readonly string[]): Options {
   const { values, positionals } = refusing(
     () =>
       parseArgs({
         args: [...words],
         allowPositionals: true,
-        options: { set: { type: "string", multiple: true }, json: { type: "boolean" }, help: { type: "boolean" } },
+        options: {
+          set: { type: "string", multiple: true },
+          json: { type: "boolean" },
+          study: { type: "string" },
+          part: { type: "string" },
+          join: { type: "boolean" },
+          help: { type: "boolean" },
+        },
       }),
     ({ message }) => `${message.split(/\.(?:\s|$)/)[0]}.\n\n${usage}`,
   );
   const [file, ...more] = positionals;
-  if (values.help) return { file: "", sets: [], json: false, help: true };
+  const { study = null, part = null, set: sets = [], json = false, help = false } = values;
+  const options = { file: file ?? "", sets, json, help, study, part, join: values.join ? more : null };
+  if (help) return options;
   if (file === undefined) throw new Refusal(`Name a notebook file.\n\n${usage}`);
-  if (more.length > 0)
+  if (study === null && (part !== null || values.join)) throw new Refusal("Name the study with --study NAME.");
+  if (part !== null && values.join)
+    throw new Refusal("Take either --part or --join: parts are joined once all are there.");
+  if (more.length > 0 && !values.join)
     throw new Refusal(`Name one notebook file; these are ${positionals.length}: ${positionals.join(", ")}.`);
-  return { file, sets: values.set ?? [], json: values.json ?? false, help: false };
+  return options;
+}
+
+/** A study run whole, in part, or joined from its parts. */
+function studyOutput(notebook: Notebook, name: string, { json, part, join }: Options): string {
+  return refusing(
+    () => {
+      const cell = studyNamed(notebook, name);
+      const share = part === null ? undefined : readShare(part);
+      const study = prepareStudy(notebook, cell, functions);
+      if (share) return `${JSON.stringify(partOf(notebook, cell, share, rowsOf(study, share)))}\n`;
+      const rows = join ? joinParts(notebook, study, join.map(readPart), join) : rowsOf(study);
+      const outcome = study.conclude(rows);
+      if (json) return `${JSON.stringify({ title: notebook.title, name, ...outcome }, null, 2)}\n`;
+      const heading = `${notebook.title}: ${cell.title ?? name}`;
+      const tell = (value: number, unit: string): string => joinUnit(formatNumber(value, unit));
+      return `${[heading, "", ...studyText(outcome, tell)].join("\n").trimEnd()}\n`;
+    },
+    ({ message }) => message,
+  );
+}
+
+function readPart(file: string): unknown {
+  return readFile(file, (text) => JSON.parse(text) as unknown);
+}
+
+function read(file: string): Notebook {
+  return readFile(file, readNotebook);
 }
 
 /** FILE is relative to where the person stands, which npm tells; it moves to the project's folder itself. */
-function read(file: string): Notebook {
+function readFile<T>(file: string, readText: (text: string) => T): T {
   const path = resolve(process.env.INIT_CWD ?? process.cwd(), file);
   return refusing(
-    () => readNotebook(new TextDecoder("utf-8", { fatal: true }).decode(readFileSync(path))),
+    () => readText(new TextDecoder("utf-8", { fatal: true }).decode(readFileSync(path))),
     (error) => `${file}: ${fileFaults.get("code" in error ? String(error.code) : "") ?? error.message}`,
   );
 }
@@ -101,7 +171,7 @@ function refusing<T>(step: () => T, words: (error: Error) => string): T {
     return step();
   } catch (error) {
     if (!(error instanceof Error)) throw error;
-    throw new Refusal(words(error));
+    throw error instanceof Refusal ? error : new Refusal(words(error));
   }
 }
 

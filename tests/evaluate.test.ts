@@ -3,7 +3,7 @@ import { mkdirSync, mkdtempSync, rmSync, writeFileSync } from "node:fs";
 import { tmpdir } from "node:os";
 import { join } from "node:path";
 import { afterAll, beforeAll, describe, expect, test } from "vitest";
-import { writeNotebook } from "../src/cells/index.ts";
+import { type Cell, writeNotebook } from "../src/cells/index.ts";
 import { bundle } from "../src/tools/bundle.js";
 import { root } from "../src/tools/place.js";
 import { cellsOf } from "./cells/notebook-text.ts";
@@ -342,4 +342,86 @@ test("--help says how it is used", async () => {
   const { status, stdout, stderr } = await evaluate("--help");
   expect({ status, stderr }).toEqual({ status: 0, stderr: "" });
   for (const word of ["FILE", "--set NAME=FORMULA", "--json", "panels[2].break"]) expect(stdout).toContain(word);
+});
+
+describe("a study", () => {
+  const sweep = { id: "s1", kind: "study", name: "bend", study: "sweep", title: "Bend", results: ["eda"] } as const;
+  const studies: readonly Cell[] = [
+    { ...sweep, inputs: [{ input: "tip_break", range: ["10 deg", "12 deg"], points: 3 }] },
+    { ...sweep, id: "s2", name: "wide", inputs: [{ input: "tip_break", range: ["5 deg", "5 deg"] }] },
+    {
+      ...sweep,
+      id: "s3",
+      name: "builds",
+      study: "tolerance",
+      builds: 40,
+      inputs: [
+        { input: "tip_break", plus_minus: "1 deg" },
+        { input: "panels[1].length", plus_minus: "1" },
+      ],
+    },
+  ];
+  const notebook = { title: "Plover", cells: [...cellsOf(good), ...studies], trials: [] };
+  beforeAll(() => writeFileSync(join(folder, "studies.json"), writeNotebook(notebook)));
+
+  test("prints a table, or one object in SI", async () => {
+    const angles = ["10 deg", "11 deg", "12 deg"];
+    const direct = await Promise.all(angles.map((angle) => json("studies.json", "--set", `tip_break=${angle}`)));
+    const rows = direct.map(({ cells }, index) => `${angles[index]}     ${cells.eda.text}                ✓`);
+    expect(await evaluate("studies.json", "--study", "bend")).toEqual({
+      status: 0,
+      stderr: "",
+      stdout: `Plover: Bend
+
+as it is
+tip_break        eda  enough_dihedral
+${rows.join("\n")}
+`,
+    });
+    const { status, ...told } = await json("studies.json", "--study", "bend", "--set", "panels[1].length=100");
+    expect([status, told.title, told.name, told.study]).toEqual([0, "Plover", "bend", "sweep"]);
+    expect(told.input.values[1]).toBeCloseTo((11 * Math.PI) / 180, 12);
+    expect(told.curves[0].checks).toEqual([[true, true, true]]);
+  });
+
+  test("stands in the notebook's own output by its name, without a value", async () => {
+    expect((await json("studies.json")).cells.bend).toMatchObject({
+      kind: "study",
+      value: null,
+      text: "sweep",
+      error: null,
+    });
+  });
+
+  test("computed in parts, each by a process of its own, and joined in any order is the whole", async () => {
+    const files = await Promise.all(
+      [3, 1, 2].map(async (index) => {
+        const { status, stdout } = await evaluate("studies.json", "--study", "builds", "--part", `${index}/3`);
+        expect(status).toBe(0);
+        writeFileSync(join(folder, `part-${index}.json`), stdout);
+        return `part-${index}.json`;
+      }),
+    );
+    const whole = await evaluate("studies.json", "--study", "builds", "--json");
+    expect(await evaluate("studies.json", "--study", "builds", "--json", "--join", ...files)).toEqual(whole);
+    expect((await evaluate("studies.json", "--study", "builds", "--join", ...files)).stdout).toContain(
+      "40 of 40 built",
+    );
+  });
+
+  test.each<[readonly string[], string]>([
+    [["--study", "bent"], "There is no study named bent. Did you mean bend?"],
+    [["--study", "wide"], "Study wide: Input tip_break: The range runs from 5 deg to 5 deg, so it is empty."],
+    [["--study", "builds", "--part", "4/3"], "“4/3” is no part. Write which of how many, such as 2/8."],
+    [["--study", "builds", "--join"], "Name the files of all parts."],
+    [["--study", "builds", "--join", "good.json"], "good.json: This is no part of a study."],
+    [["--study", "builds", "--join", "broken.json"], "broken.json: "],
+    [["--study", "builds", "--join", "nowhere.json"], "nowhere.json: There is no such file."],
+    [["--part", "1/3"], "Name the study with --study NAME."],
+    [["--study", "builds", "--join", "--part", "1/3"], "Take either --part or --join"],
+  ])("with %j ends with 3 and says why on standard error", async (words, message) => {
+    const { status, stdout, stderr } = await evaluate("studies.json", ...words);
+    expect({ status, stdout }).toEqual({ status: 3, stdout: "" });
+    expect(stderr).toContain(message);
+  });
 });

@@ -36,6 +36,7 @@ export type { Effect, SensitivityOutcome } from "./studies/sensitivity.ts";
 export type { SolveOutcome } from "./studies/solve.ts";
 export type { Sample } from "./studies/statistics.ts";
 export type { Row, Study, ToldResult } from "./studies/study.ts";
+export { studyText } from "./studies/study-text.ts";
 export type { SweepCurve, SweepOutcome } from "./studies/sweep-study.ts";
 export type { ToleranceOutcome } from "./studies/tolerance.ts";
 export { rowsOf, type Share, type Work, workOn } from "./studies/work.ts";
