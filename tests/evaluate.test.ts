@@ -367,7 +367,9 @@ describe("a study", () => {
   test("prints a table, or one object in SI", async () => {
     const angles = ["10 deg", "11 deg", "12 deg"];
     const direct = await Promise.all(angles.map((angle) => json("studies.json", "--set", `tip_break=${angle}`)));
-    const rows = direct.map(({ cells }, index) => `${angles[index]}     ${cells.eda.text.padStart(9)}                ✓`);
+    const rows = direct.map(
+      ({ cells }, index) => `${angles[index]}     ${cells.eda.text.padStart(9)}                ✓`,
+    );
     expect(await evaluate("studies.json", "--study", "bend")).toEqual({
       status: 0,
       stderr: "",
