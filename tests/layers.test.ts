@@ -38,6 +38,7 @@ const keptPackages: readonly { packages: RegExp; what: string; only: RegExp; who
     only: /^library\/numerics\/small-matrix\.ts$/,
     who: "library/numerics/small-matrix.ts",
   },
+  { packages: /^idb$/, what: "the storage of the browser", only: /^views\/keeping\/shelf\.ts$/, who: "the shelf" },
   { packages: /^node:/, what: "Node itself", only: /^(tools\/.*|evaluate\.ts)$/, who: "tools and evaluate.ts" },
   {
     packages: /^(vite|vitest|playwright-core)(\/.*)?$/,

@@ -36,6 +36,8 @@ test("a second tab is told, can only read, and follows along", async ({ open }) 
   await second.keyboard.press("ArrowRight");
   await second.getByRole("button", { name: "edit the title" }).click();
   expect(await second.getByRole("textbox", { name: "title of the notebook" }).count()).toBe(0);
+  await second.locator(".prose").first().dblclick();
+  expect(await second.getByRole("textbox", { name: "text of note" }).count()).toBe(0);
   await second.keyboard.press("Control+z");
   expect(await value(second, "half")).toBe("200 mm");
   await setFormula(first, "half", "214 mm");

@@ -19,10 +19,10 @@ export function guardReading(root: HTMLElement, reads: () => boolean, say: () =>
     if (!wants) return;
     event.preventDefault();
     event.stopImmediatePropagation();
-    // A press is told once, not at each of its events.
-    if (event.type !== "pointerdown" && event.type !== "mousedown") say();
+    // A press is told once, not at each of its events; a double click may only choose a word to copy.
+    if (!["pointerdown", "mousedown", "dblclick"].includes(event.type)) say();
   };
-  const kinds = ["pointerdown", "mousedown", "click", "keydown", "beforeinput", "cut", "paste", "drop"];
+  const kinds = ["pointerdown", "mousedown", "click", "dblclick", "keydown", "beforeinput", "cut", "paste", "drop"];
   for (const kind of kinds) root.addEventListener(kind, guard, { capture: true });
   return () => {
     for (const kind of kinds) root.removeEventListener(kind, guard, { capture: true });
@@ -34,7 +34,7 @@ function pointerEdits(event: Event, target: Element): boolean {
   // A file that is dropped is opened, and edits nothing here.
   if (event instanceof DragEvent && event.dataTransfer?.types.includes("Files")) return false;
   if (type === "cut" || type === "paste" || type === "beforeinput") return true;
-  return target.closest(doors) !== null;
+  return target.closest(type === "dblclick" ? `${doors}, .prose` : doors) !== null;
 }
 
 /** Tab, Escape and, but on a knob, the arrow keys lead on; with Control they copy and choose. */
