@@ -66,3 +66,21 @@ test("on paper there is the page, then the board, and nothing to press", async (
   expect((main?.y ?? 0) + (main?.height ?? 0)).toBeLessThanOrEqual((board?.y ?? 0) + 1);
   expect(await cell(page, "enough_dihedral").isVisible()).toBe(true);
 });
+
+test("on paper an open question leaves room to write, and a figure's line says where it is drawn", async ({ open }) => {
+  const { page } = await open();
+  const cells = trainer.cells.map((each) => (each.kind === "question" ? { ...each, answer: null } : each));
+  await openNotebook(page, { ...trainer, cells, board: ["a10"] });
+  const question = cell(page, "question about eda");
+  await question.locator("textarea").first().waitFor();
+  await page.emulateMedia({ media: "print" });
+  const room = await question.locator("textarea").evaluateAll((all) => all.map((each) => each.clientHeight));
+  expect(room).toHaveLength(2);
+  expect(Math.min(...room)).toBeGreaterThan(20);
+  expect(await question.getByRole("button", { name: "Keep it" }).isVisible()).toBe(false);
+  const said = (name: string) => cell(page, name).locator(".on-paper").allTextContents();
+  expect(await said("drawing of main_wing")).toEqual(["drawn after the text"]);
+  expect(await cell(page, "drawing of main_wing").locator(".on-paper").isVisible()).toBe(true);
+  expect(await said("chart of What righting costs")).toEqual([]);
+  expect((await page.pdf({ preferCSSPageSize: true })).length).toBeGreaterThan(10_000);
+});
