@@ -62,6 +62,34 @@ test("leaving right after an edit keeps it, and so does a half-typed formula tha
   await expect.poll(() => cell(page, "tip_break").locator("code.formula").textContent()).toBe("9 deg +");
 });
 
+test("leaving while the storage is still busy with the edit before keeps both", async ({ open }) => {
+  const { page } = await open();
+  await openNotebook(page, trainer);
+  await expect.poll(() => kept(page)).toBe("kept");
+  // A storage that is asked what it has, and does not come to an end with its answer.
+  await page.evaluate(() => {
+    const get = IDBObjectStore.prototype.get;
+    const again = (store: IDBObjectStore, key: IDBValidKey | IDBKeyRange): void => {
+      get.call(store, key).onsuccess = () => again(store, key);
+    };
+    IDBObjectStore.prototype.get = function (key) {
+      document.documentElement.dataset.asked = "";
+      const request = get.call(this, key);
+      request.addEventListener("success", (event) => {
+        event.stopImmediatePropagation();
+        again(this, key);
+      });
+      return request;
+    };
+  });
+  await setFormula(page, "half", "220 mm");
+  await page.locator("html[data-asked]").waitFor();
+  await setFormula(page, "tip_break", "8 deg");
+  await page.reload();
+  await expect.poll(() => value(page, "half")).toBe("220 mm");
+  await expect.poll(() => value(page, "tip_break")).toBe("8 deg");
+});
+
 test("half-typed text and a half-written answer come back after the tab is closed without a word", async ({ open }) => {
   const { page } = await open();
   const asking = trainer.cells.map((each) => (each.kind === "question" ? { ...each, answer: null } : each));

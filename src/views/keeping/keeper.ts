@@ -1,7 +1,7 @@
 import { packNotebook, type Session } from "../../cells/index.ts";
 import type { OpenFile } from "../open-file.ts";
 import type { Drafts } from "./drafts.ts";
-import { type Entry, type Hindrance, type Shelf, ShelfError } from "./shelf.ts";
+import { type Entry, type Hindrance, type Kept, type Shelf, ShelfError } from "./shelf.ts";
 import { type PictureData, takePicture } from "./small-picture.ts";
 
 /** What is kept, and where. */
@@ -9,7 +9,7 @@ export interface KeeperPorts {
   readonly session: Session;
   readonly file: OpenFile;
   readonly drafts: Drafts;
-  readonly shelf: Pick<Shelf, "put">;
+  readonly shelf: Pick<Shelf, "put" | "putLast">;
 }
 
 /** Who wants to know how it goes. */
@@ -111,7 +111,7 @@ export class Keeper {
 
   /** Keeps at once, for the last time perhaps: the page may be gone before it hears of it. */
   keepLast(): void {
-    if (!this.isKept) this.put(null).catch(() => undefined);
+    if (!this.isKept) this.put((kept) => this.ports.shelf.putLast(kept)).catch(() => undefined);
   }
 
   /** Ends it; what is not kept by now stays unkept. */
@@ -146,7 +146,8 @@ export class Keeper {
     this.since = null;
     const before = this.why;
     try {
-      await this.put(this.stored);
+      const after = this.stored;
+      await this.put((kept) => this.ports.shelf.put(kept, after));
       this.why = null;
       this.works = true;
     } catch (error) {
@@ -161,8 +162,8 @@ export class Keeper {
     else this.events.onTrouble(this.why, this.why !== before);
   }
 
-  private async put(after: number | null): Promise<void> {
-    const { session, file, drafts, shelf } = this.ports;
+  private async put(onto: (kept: Kept) => Promise<void>): Promise<void> {
+    const { session, file, drafts } = this.ports;
     const notebook = drafts.appliedTo(session.notebook);
     this.counted += 1;
     const revision = this.counted;
@@ -175,7 +176,7 @@ export class Keeper {
       changed: notebook !== session.notebook || file.touched,
       picture: this.pictureNow(),
     };
-    await shelf.put({ entry, text: packNotebook(notebook), drafts: drafts.answers }, after);
+    await onto({ entry, text: packNotebook(notebook), drafts: drafts.answers });
     this.stored = Math.max(this.stored, revision);
   }
 

@@ -56,6 +56,8 @@ export class Shelf {
   private opening: Promise<IDBPDatabase<Stores>> | null = null;
   /** Had without waiting once it is open. */
   private database: IDBPDatabase<Stores> | null = null;
+  /** The last `put` that was begun; it may have ended. */
+  private putting: Writing | null = null;
 
   /** What is kept, the latest first. @throws ShelfError, as all others */
   async entries(): Promise<readonly Entry[]> {
@@ -77,20 +79,26 @@ export class Shelf {
 
   /**
    * Resolves once it is on the disk. `after` is the revision that should stand there, 0 for none; where another stands
-   * there nothing is written. Null where it does not matter: then all is asked of the browser before this returns, if
-   * the storage was open, so that a page which is being left need not wait for answers.
+   * there nothing is written. Null where it does not matter.
    */
-  put({ entry, text, drafts }: Kept, after: number | null): Promise<void> {
+  put(kept: Kept, after: number | null): Promise<void> {
     return this.write(async (transaction) => {
-      const entries = transaction.objectStore("entries");
       if (after !== null) {
-        const there = await entries.get(entry.id);
+        this.putting = transaction;
+        const there = await transaction.objectStore("entries").get(kept.entry.id);
         if (there && entryFrom(there).revision !== after) throw new ShelfError("overwritten");
       }
-      const puts = [entries.put(entry), transaction.objectStore("texts").put({ id: entry.id, text, drafts })];
-      transaction.commit();
-      await Promise.all(puts);
+      await putInto(transaction, kept);
     });
+  }
+
+  /**
+   * As `put`, for a page that is being left: all is asked of the browser before this returns, if the storage was open,
+   * so that no answer is waited for. A `put` that still waits for one is called off, as it would hold this up for ever.
+   */
+  putLast(kept: Kept): Promise<void> {
+    if (this.putting) abort(this.putting);
+    return this.write((transaction) => putInto(transaction, kept));
   }
 
   /** Takes a notebook off the shelf. */
@@ -152,6 +160,15 @@ export class Shelf {
       throw error;
     }
   }
+}
+
+async function putInto(transaction: Writing, { entry, text, drafts }: Kept): Promise<void> {
+  const puts = [
+    transaction.objectStore("entries").put(entry),
+    transaction.objectStore("texts").put({ id: entry.id, text, drafts }),
+  ];
+  transaction.commit();
+  await Promise.all(puts);
 }
 
 function abort(transaction: Writing): void {

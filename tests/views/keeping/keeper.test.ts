@@ -28,6 +28,9 @@ function begun({ takes = 20 } = {}) {
       if (shelf.fails) throw new ShelfError(shelf.fails);
       shelf.kept.push({ at: performance.now(), kept, after });
     },
+    async putLast(kept: Kept): Promise<void> {
+      shelf.kept.push({ at: performance.now(), kept, after: null });
+    },
   };
   const told: string[] = [];
   const keeper = new Keeper(
@@ -130,6 +133,16 @@ test("what is half typed is kept as it would be if the editor were left, and the
   expect(last()).toEqual(["3 m +"]);
   expect(shelf.kept.at(-1)?.kept.drafts).toEqual({ q1: { answer: "more", reason: "" } });
   expect(session.notebook.cells[0]).toMatchObject({ formula: "3 m" });
+});
+
+test("what is unkept when the page is left is kept at once, also while the edit before is still being kept", async () => {
+  const { keeper, shelf, set, last } = begun({ takes: 100 });
+  set("3 m");
+  await vi.advanceTimersByTimeAsync(400);
+  set("4 m");
+  keeper.keepLast();
+  expect(last()).toEqual(["4 m"]);
+  expect(shelf.kept.length).toBe(1);
 });
 
 test("a notebook that can only be read is not kept, nor one whose keeper is closed", async () => {
