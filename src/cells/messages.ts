@@ -186,7 +186,7 @@ export const messages = {
   rangeOrder: (from: string, to: string) =>
     `The range runs from ${from} to ${to}, so it is empty. Let the second be larger.`,
   rangeWithoutNumber: "Only a given that is a single number has a range. Take the range away.",
-  singleNumber: "A single number stands here.",
+  singleNumber: "This has to be a single number.",
   rangeStep: "The range's step must be more than zero.",
   plusMinusWithoutNumber: "Only a single number is off by ±. Take the ± away.",
   plusMinusSize: "It must be more than zero.",
