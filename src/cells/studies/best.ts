@@ -70,7 +70,11 @@ export function bestStudy(
   if (twice) throw new Error(studyMessages.inputTwice(twice.input));
   const size = sizeOf(stated.length, results.length);
   const valuesAt = (x: readonly number[]): number[] =>
-    ranges.map(({ from, to }, axis) => from + (x[axis] as number) * (to - from));
+    ranges.map(({ from, to }, axis) => {
+      const share = x[axis] as number;
+      // But for a billionth of the range the end itself is meant.
+      return share < 1e-9 ? from : share > 1 - 1e-9 ? to : from + share * (to - from);
+    });
   return {
     cell,
     pieces: searches,

@@ -159,11 +159,13 @@ function effectOf(
   nominal: number | null,
   values: (number | null)[],
 ): Effect {
-  const [less, halfLess, halfMore, more] = values as [number | null, number | null, number | null, number | null];
-  const move =
-    nominal !== null && less !== null && more !== null
-      ? Math.max(Math.abs(less - nominal), Math.abs(more - nominal))
-      : null;
+  // What differs from the present design in its last figures only does not differ: rounding is no effect.
+  const [less, halfLess, halfMore, more] = values.map((value) => {
+    const isSame = value !== null && nominal !== null && Math.abs(value - nominal) <= 1e-12 * Math.abs(nominal);
+    return isSame ? nominal : value;
+  }) as [number | null, number | null, number | null, number | null];
+  const isMoved = nominal !== null && less !== null && more !== null;
+  const move = isMoved ? Math.max(Math.abs(less - nominal), Math.abs(more - nominal)) : null;
   const isWhole = less !== null && halfLess !== null && halfMore !== null && more !== null;
   const derivative = isWhole ? extrapolated((more - less) / (2 * amount), (halfMore - halfLess) / amount) : null;
   const elasticity = derivative === null || !nominal ? null : (derivative * x) / nominal;

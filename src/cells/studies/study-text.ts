@@ -125,7 +125,7 @@ function toleranceText(outcome: ToleranceOutcome, tell: TellNumber): string[] {
       : []),
     ...(first?.isSure
       ? [`Tighten ${first.target} first: with its ± halved ${percent(first.passing)} would pass`]
-      : passing
+      : passing && passing.share < 1
         ? ["No single ± halved would let more pass than chance shows"]
         : []),
     ...notes(gaps.map(({ of, reason, builds: count }) => `${of} in ${count}: ${reason}`)),

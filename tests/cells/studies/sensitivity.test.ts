@@ -109,6 +109,11 @@ check small = area < 24.1 mm^2`;
     expect(found.gaps).toEqual([{ target: "zero", reason: "1% of zero is nothing, since it is 0. Give it its ±." }]);
   });
 
+  test("takes what moves a result only by rounding for no effect", () => {
+    const found = sensitivity("given a = 0.3\ngiven b = 0.1\nc = a * b / b / 3", ["c"]);
+    expect(effect(found, "b")).toMatchObject({ move: 0, derivative: 0, elasticity: 0 });
+  });
+
   test("keeps a side that cannot be computed as a gap with its reason", () => {
     const found = sensitivity(text, ["extra"], [{ input: "zero", plus_minus: "0.1" }]);
     expect(effect(found, "zero")).toMatchObject({ less: null, derivative: null, move: null });
