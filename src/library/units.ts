@@ -143,10 +143,11 @@ export function unitOf(text: string): UnitExpression {
 export function nearest(word: string, candidates: Iterable<string>): string | null {
   // Walked twice, which an iterator such as keys() would not survive.
   const all = [...candidates];
+  const letters = lettersOf(word);
   let best: string | null = null;
   let least = (word.length === 1 ? 0.5 : Math.min(2, Math.floor(word.length / 2))) + 0.01;
   for (const candidate of all) {
-    if (Math.abs(candidate.length - word.length) > least) continue;
+    if (Math.abs(candidate.length - word.length) > least || lettersApart(letters, lettersOf(candidate)) > least) continue;
     const away = Math.min(distance(word, candidate), distance(word.toLowerCase(), candidate.toLowerCase()) + 0.5);
     if (away < least) {
       least = away;
@@ -168,6 +169,22 @@ const anyPowers = termPattern("-?\\d+(?:\\.\\d+)?(?:e-?\\d+)?");
 
 function unit(spelling: string, factor: number, dimension: Dimension, offset?: number): Unit {
   return offset === undefined ? { spelling, factor, dimension } : { spelling, factor, dimension, offset };
+}
+
+/** Which letters a word has, a bit for each whatever its case; other characters share the bits. */
+function lettersOf(word: string): number {
+  let letters = 0;
+  for (let i = 0; i < word.length; i++) letters |= 1 << (word.charCodeAt(i) & 31);
+  return letters;
+}
+
+/** The least number of slips that two words with these letters can lie apart, found without comparing them. */
+const lettersApart = (a: number, b: number): number => Math.max(bitsIn(a & ~b), bitsIn(b & ~a));
+
+function bitsIn(number: number): number {
+  let count = 0;
+  for (let rest = number; rest !== 0; rest &= rest - 1) count++;
+  return count;
 }
 
 function distance(a: string, b: string): number {
