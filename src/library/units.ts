@@ -147,7 +147,8 @@ export function nearest(word: string, candidates: Iterable<string>): string | nu
   let best: string | null = null;
   let least = (word.length === 1 ? 0.5 : Math.min(2, Math.floor(word.length / 2))) + 0.01;
   for (const candidate of all) {
-    if (Math.abs(candidate.length - word.length) > least || lettersApart(letters, lettersOf(candidate)) > least) continue;
+    if (Math.abs(candidate.length - word.length) > least || lettersApart(letters, lettersOf(candidate)) > least)
+      continue;
     const away = Math.min(distance(word, candidate), distance(word.toLowerCase(), candidate.toLowerCase()) + 0.5);
     if (away < least) {
       least = away;
