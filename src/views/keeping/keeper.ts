@@ -167,12 +167,10 @@ export class Keeper {
     const notebook = drafts.appliedTo(session.notebook);
     this.counted += 1;
     const revision = this.counted;
-    const now = Date.now();
     const entry: Entry = {
       id: this.id,
       title: notebook.title,
-      keptAt: now,
-      openedAt: now,
+      keptAt: Date.now(),
       revision,
       fileName: file.name,
       changed: notebook !== session.notebook || file.touched,
