@@ -44,7 +44,10 @@ test("a pupil predicts, sees, drags, decides, and hands in a file with all of it
 
   // What the note asks for: raise the tips until they right as well as the V.
   const slider = page.getByRole("slider", { name: "slide tip_bend", exact: true });
-  for (let degrees = 15; degrees < 20; degrees++) await slider.press("ArrowRight");
+  for (let degrees = 16; degrees <= 20; degrees++) {
+    await slider.press("ArrowRight");
+    await expect.poll(() => value(page, "tip_bend")).toBe(`${degrees} deg`);
+  }
   await expect.poll(() => value(page, "tip_righting")).toBe("14.68 deg");
   await page.getByRole("slider", { name: "slide panel_count", exact: true }).press("ArrowLeft");
   await expect.poll(() => value(page, "saving")).toBe("19.16%");
