@@ -11,6 +11,7 @@ export function hiddenCells(notebook: Notebook): ReadonlySet<string> {
       cell.kind === "question" && cell.answer === null ? [/^\s*(\w+)/.exec(cell.about)?.[1]] : [],
     ),
   );
+  if (asked.size === 0) return new Set();
   return new Set(
     notebook.cells.flatMap((cell) => (isNamed(cell) && asked.has(readSignature(cell.name).name) ? [cell.id] : [])),
   );

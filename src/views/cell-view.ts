@@ -19,6 +19,9 @@ export abstract class CellView<C extends Cell> extends LitElement {
   /** The part that is being entered, null at rest. */
   declare entered: string | null;
 
+  /** Set by the page: the cell is first drawn when it comes near the screen, or when nothing else is to do. */
+  isPatient = false;
+
   private stops: (() => void)[] = [];
   private isAway = false;
 
@@ -29,8 +32,20 @@ export abstract class CellView<C extends Cell> extends LitElement {
 
   /** Told by the page: a cell far from the screen follows its results only once nothing moves any more. */
   set away(away: boolean) {
+    if (!away) this.drawFirst();
     if (this.isAway && !away) this.requestUpdate();
     this.isAway = away;
+  }
+
+  /** Draws a cell that has been waiting to be drawn at all. */
+  drawFirst(): void {
+    this.isPatient = false;
+    if (!this.hasUpdated && this.isConnected) this.performUpdate();
+  }
+
+  protected override scheduleUpdate(): void {
+    if (this.hasUpdated || !this.isPatient) this.performUpdate();
+    else this.desk.idle.add(() => this.drawFirst());
   }
 
   /** The accessible name of the group. */
@@ -55,6 +70,8 @@ export abstract class CellView<C extends Cell> extends LitElement {
     super.connectedCallback();
     this.role = "group";
     this.classList.add("cell");
+    // A cell can be gone to before it is drawn.
+    this.id = cellElementId(this.cell.id);
     const now = (): void => this.requestUpdate();
     const update = (): void => (this.isAway ? this.desk.idle.add(now) : now());
     const { session, baseline } = this.desk;
@@ -68,8 +85,8 @@ export abstract class CellView<C extends Cell> extends LitElement {
 
   protected override willUpdate(changed: PropertyValues): void {
     if (!changed.has("cell") && !changed.has("entered")) return;
-    this.id = cellElementId(this.cell.id);
-    this.ariaLabel = this.groupName;
+    const { groupName } = this;
+    if (this.ariaLabel !== groupName) this.ariaLabel = groupName;
     this.classList.toggle("entered", this.entered !== null);
   }
 

@@ -1,6 +1,9 @@
 /** How long nothing may have moved, in ms. */
 const pause = 60;
 
+/** How long tasks run at least before others have their turn, in ms: a browser that is never idle gets on, too. */
+const turn = 4;
+
 /** Work that can wait until nothing moves any more: each task once, in the order in which it was added. */
 export class IdleQueue {
   private readonly tasks = new Set<() => void>();
@@ -25,10 +28,11 @@ export class IdleQueue {
   }
 
   private readonly run = (deadline: IdleDeadline | null): void => {
+    const until = performance.now() + Math.max(turn, deadline?.timeRemaining() ?? 0);
     for (const task of this.tasks) {
       this.tasks.delete(task);
       task();
-      if (deadline && !deadline.didTimeout && deadline.timeRemaining() < 1) break;
+      if (performance.now() >= until) break;
     }
     if (this.tasks.size > 0) whenIdle(this.run, 200);
   };

@@ -83,9 +83,14 @@ export async function withoutDialogs(page: Page): Promise<void> {
 export async function openNotebook(page: Page, notebook: Notebook | string, name = "trainer.json"): Promise<void> {
   await withoutDialogs(page);
   const text = typeof notebook === "string" ? notebook : writeNotebook(notebook);
+  const before = await page.locator("spanwise-page > *").first().elementHandle();
   const chooser = page.waitForEvent("filechooser");
   await page.getByRole("button", { name: "Open", exact: true }).click();
   await (await chooser).setFiles({ name, mimeType: "application/json", buffer: Buffer.from(text) });
+  // What was there is gone, or something is said or asked instead; where just that is open already, nothing happens.
+  const isTaken = (cell: Node | null) =>
+    !cell?.isConnected || document.querySelector(".alarms p, dialog[open]") !== null;
+  await page.waitForFunction(isTaken, before, { timeout: 3000 }).catch(() => undefined);
 }
 
 /** The cell of that name. */
