@@ -25,7 +25,8 @@ import type { Inputs } from "./value.ts";
 export interface Surroundings {
   readonly functions: FunctionTable;
   byName(name: string): Step | undefined;
-  names(): Iterable<string>;
+  /** The name nearest to a misspelt one, another than `except`. */
+  near(name: string, except?: string): string | null;
 }
 
 /** Compiles a cell whose name and place are sound; what is wrong with its formulas becomes the step's error. */
@@ -52,7 +53,7 @@ function stepOf(reading: Reading, around: Surroundings, needed: readonly Step[])
   const compilation = compilationOf(names);
   const scope: Scope = {
     functions: around.functions,
-    names: () => [...around.names()].filter((name) => name !== reading.signature?.name),
+    near: (name) => around.near(name, reading.signature?.name),
     lookup: (name) => namedOf(around.byName(name)),
     calls: { count: 0 },
   };

@@ -86,7 +86,7 @@ function programOf(
 function stepOf(
   reading: Reading,
   place: number,
-  { placeOfName, twice, needs, loops }: Structure,
+  { placeOfName, twice, needs, loops, near }: Structure,
   steps: readonly Step[],
   functions: FunctionTable,
   before: Step | undefined,
@@ -100,7 +100,7 @@ function stepOf(
   const around = {
     functions,
     byName: (name: string) => steps[placeOfName.get(name) ?? -1],
-    names: () => placeOfName.keys(),
+    near,
   };
   const step = fault ? failedStep(reading, fault) : compileStep(reading, around, needed);
   return before && sameFailure(before, step) ? before : step;

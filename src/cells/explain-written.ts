@@ -54,7 +54,7 @@ function entryOf(program: Program, { cell, reading }: Step, { row, column }: Ent
   const unit = isPlain(tree) ? (cell.columns[column]?.unit ?? "1") : null;
   const scope: Scope = {
     functions: program.functions,
-    names: () => program.steps.flatMap(({ name }) => name ?? []),
+    near: program.structure.near,
     lookup: (name) => namedOf(program.byName.get(name)),
     calls: { count: 0 },
   };

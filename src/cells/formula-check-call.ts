@@ -24,7 +24,8 @@ export function checkCall(tree: CallTree, text: string, scope: Scope, check: Che
   if (named || scope.parameters?.has(tree.name)) {
     throw new FormulaError("wrong_shape", messages.notAFunction(tree.name), tree.nameAt);
   }
-  const near = nearest(tree.name, [...scope.functions.keys(), ...scope.names()]);
+  const ofCells = scope.near(tree.name);
+  const near = nearest(tree.name, [...scope.functions.keys(), ...(ofCells === null ? [] : [ofCells])]);
   throw new FormulaError("unknown_name", messages.unknownFunction(tree.name, near), tree.nameAt);
 }
 

@@ -117,7 +117,8 @@ function checkName(name: string, at: Range, scope: Scope): TypedTree {
   }
   if (units.has(name)) throw new FormulaError("unknown_name", messages.unitAlone(name), at);
   const others = [...constants.keys(), "true", "false"];
-  const near = nearest(name, [...(scope.parameters?.keys() ?? []), ...scope.names(), ...others]);
+  const ofCells = scope.near(name);
+  const near = nearest(name, [...(scope.parameters?.keys() ?? []), ...(ofCells === null ? [] : [ofCells]), ...others]);
   throw new FormulaError("unknown_name", messages.unknownName(name, near), at);
 }
 

@@ -22,6 +22,8 @@ export interface GraphListener {
 interface Run {
   readonly nodes: readonly GraphNode[];
   readonly variable: Variable;
+  /** Ids of what it takes, as the engine knows it. */
+  inputs: readonly string[];
   running: boolean;
   gone: boolean;
 }
@@ -105,13 +107,31 @@ export class Graph {
     }
     const wanted = new Set(cut.values());
     const kept = new Set<readonly GraphNode[]>();
+    const gone = new Map<string, Run>();
     for (const [last, run] of this.runs) {
       const now = cut.get(run.nodes.at(-1) as GraphNode);
       if (now && this.nodes.get(last) === run.nodes.at(-1) && sameItems(now, run.nodes)) kept.add(now);
-      else this.remove(last, run);
+      else gone.set(last, run);
     }
     // Variables that go leave their names first, so that no name stands twice.
-    return [...wanted].filter((nodes) => !kept.has(nodes)).map((nodes) => this.add(nodes));
+    const detached = this.removeAll(gone);
+    return [...detached, ...[...wanted].filter((nodes) => !kept.has(nodes)).map((nodes) => this.add(nodes))];
+  }
+
+  /**
+   * Whoever takes what goes lets go of it first, since the engine would keep a name for ever that was still needed when
+   * its variable went. Gives the runs that stay and are to be defined again for that.
+   */
+  private removeAll(gone: ReadonlyMap<string, Run>): Run[] {
+    const detached: Run[] = [];
+    for (const [last, run] of gone.size > 0 ? this.runs : []) {
+      if (!run.inputs.some((id) => gone.has(id))) continue;
+      run.variable.define(keyOf(last), [], () => undefined);
+      run.inputs = [];
+      if (!gone.has(last)) detached.push(run);
+    }
+    for (const [last, run] of gone) this.remove(last, run);
+    return detached;
   }
 
   private add(nodes: readonly GraphNode[]): Run {
@@ -134,7 +154,7 @@ export class Graph {
         throw error;
       },
     };
-    const run: Run = { nodes, variable: this.module.variable(observer), running: false, gone: false };
+    const run: Run = { nodes, variable: this.module.variable(observer), inputs: [], running: false, gone: false };
     for (const node of nodes) this.runOf.set(node, run);
     this.runs.set((nodes.at(-1) as GraphNode).step.id, run);
     return run;
@@ -150,10 +170,12 @@ export class Graph {
   }
 
   /** To the engine goes a count only, since its promises look into every object that they carry. */
-  private define({ nodes, variable }: Run): void {
+  private define(run: Run): void {
+    const { nodes, variable } = run;
     let count = 0;
     const [first, last] = [nodes[0] as GraphNode, nodes.at(-1) as GraphNode];
-    variable.define(keyOf(last.step.id), first.step.inputs.map(keyOf), () => {
+    run.inputs = first.step.inputs;
+    variable.define(keyOf(last.step.id), run.inputs.map(keyOf), () => {
       for (const node of nodes) node.run();
       return ++count;
     });

@@ -10,7 +10,7 @@ import type { Program, Step } from "./step.ts";
 export function probe(program: Program, text: string, id: string): Step {
   const { functions, byName, structure } = program;
   const reading: Reading = readFormula({ id, kind: "derived", name: "", formula: text }, functions);
-  const around = { functions, byName: (name: string) => byName.get(name), names: () => structure.placeOfName.keys() };
+  const around = { functions, byName: (name: string) => byName.get(name), near: structure.near };
   const needed = reading.names.flatMap((name) => byName.get(name) ?? []);
   return compileStep(reading, around, needed);
 }

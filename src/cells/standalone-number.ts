@@ -57,6 +57,6 @@ export function isPlain(tree: Tree): boolean {
 export const standalone = (functions: FunctionTable): Scope => ({
   functions,
   lookup: () => undefined,
-  names: () => [],
+  near: () => null,
   calls: { count: 0 },
 });

@@ -1,4 +1,5 @@
 /** Who needs whom among the cells of a notebook: all that follows from their names alone. */
+import { type Spelling, spelling } from "../library/units.ts";
 import { orderOf } from "./order.ts";
 import type { Reading } from "./reading.ts";
 
@@ -16,6 +17,8 @@ export interface Structure {
   readonly neededBy: readonly (readonly number[])[];
   /** Members of loops by id, each with the names of the way around from itself. */
   readonly loops: ReadonlyMap<string, readonly string[]>;
+  /** The name nearest to a misspelt one. */
+  readonly near: Spelling;
 }
 
 export function structureOf(readings: ReadonlyMap<string, Reading>): Structure {
@@ -53,6 +56,16 @@ export function structureOf(readings: ReadonlyMap<string, Reading>): Structure {
     needs: places,
     neededBy,
     loops: new Map([...loops].map(([id, way]) => [id, named.get(way) ?? []])),
+    near: onDemand(() => spelling(idOfName.keys())),
+  };
+}
+
+/** Most notebooks have no misspelt name. */
+function onDemand(make: () => Spelling): Spelling {
+  let made: Spelling | null = null;
+  return (word, except) => {
+    made ??= make();
+    return made(word, except);
   };
 }
 

@@ -50,8 +50,8 @@ export interface Scope {
   /** What a cell's name stands for, or undefined where there is none. */
   lookup(name: string): Named | undefined;
   readonly functions: ReadonlyMap<string, AnyFunctionSpec>;
-  /** Every name there is, for "did you mean". */
-  names(): Iterable<string>;
+  /** The name of a cell that is nearest to a misspelt one, for "did you mean"; null where none is near. */
+  near(name: string): string | null;
   /** Parameters of the function cell being checked, by name. */
   readonly parameters?: ReadonlyMap<string, { readonly shape: Shape; readonly index: number }>;
   /** Calls of function cells so far, those within their bodies included. */

@@ -4,6 +4,9 @@
  * agreement 1959; NIST SP 811, 2008, appendix B.8) unless a comment says otherwise.
  */
 import { type Dimension, dimensionless, multiply, power } from "./quantity.ts";
+import { nearest } from "./spelling.ts";
+
+export { nearest, type Spelling, spelling } from "./spelling.ts";
 
 /** One spelling: SI value = number × factor + offset. */
 export interface Unit {
@@ -135,33 +138,6 @@ export function unitOf(text: string): UnitExpression {
   return result;
 }
 
-/**
- * The candidate nearest to a misspelt word by edit distance, or null where none is near enough to be meant: of a single
- * letter only the other case is. Letters may be added, left out, changed or swapped with a neighbour (Damerau 1964,
- * Levenshtein 1966); letter case counts half. The word "degrees" and the like find their unit by their beginning.
- */
-export function nearest(word: string, candidates: Iterable<string>): string | null {
-  // Walked twice, which an iterator such as keys() would not survive.
-  const all = [...candidates];
-  const letters = lettersOf(word);
-  let best: string | null = null;
-  let least = (word.length === 1 ? 0.5 : Math.min(2, Math.floor(word.length / 2))) + 0.01;
-  for (const candidate of all) {
-    if (Math.abs(candidate.length - word.length) > least || lettersApart(letters, lettersOf(candidate)) > least)
-      continue;
-    const away = Math.min(distance(word, candidate), distance(word.toLowerCase(), candidate.toLowerCase()) + 0.5);
-    if (away < least) {
-      least = away;
-      best = candidate;
-    }
-  }
-  if (best !== null) return best;
-  for (const candidate of all) {
-    if (candidate.length > 1 && word.startsWith(candidate) && candidate.length > (best?.length ?? 0)) best = candidate;
-  }
-  return best;
-}
-
 /** A spelling with its power, and the slash after it. */
 const termPattern = (power: string): RegExp =>
   new RegExp(`^([ \\t]*)([A-Za-z_°%][A-Za-z0-9_]*)(?:\\^(${power}))?[ \\t]*(/?)`);
@@ -170,37 +146,4 @@ const anyPowers = termPattern("-?\\d+(?:\\.\\d+)?(?:e-?\\d+)?");
 
 function unit(spelling: string, factor: number, dimension: Dimension, offset?: number): Unit {
   return offset === undefined ? { spelling, factor, dimension } : { spelling, factor, dimension, offset };
-}
-
-/** Which letters a word has, a bit for each whatever its case; other characters share the bits. */
-function lettersOf(word: string): number {
-  let letters = 0;
-  for (let i = 0; i < word.length; i++) letters |= 1 << (word.charCodeAt(i) & 31);
-  return letters;
-}
-
-/** The least number of slips that two words with these letters can lie apart, found without comparing them. */
-const lettersApart = (a: number, b: number): number => Math.max(bitsIn(a & ~b), bitsIn(b & ~a));
-
-function bitsIn(number: number): number {
-  let count = 0;
-  for (let rest = number; rest !== 0; rest &= rest - 1) count++;
-  return count;
-}
-
-function distance(a: string, b: string): number {
-  let above: number[] = [];
-  let row = Array.from({ length: b.length + 1 }, (_, index) => index);
-  for (let i = 1; i <= a.length; i++) {
-    const next = [i];
-    for (let j = 1; j <= b.length; j++) {
-      const change = (row[j - 1] ?? 0) + (a[i - 1] === b[j - 1] ? 0 : 1);
-      const swapped = i > 1 && j > 1 && a[i - 1] === b[j - 2] && a[i - 2] === b[j - 1];
-      const swap = swapped ? (above[j - 2] ?? 0) + 1 : Number.POSITIVE_INFINITY;
-      next.push(Math.min(change, swap, (row[j] ?? 0) + 1, (next[j - 1] ?? 0) + 1));
-    }
-    above = row;
-    row = next;
-  }
-  return row[b.length] ?? 0;
 }
