@@ -10,8 +10,7 @@ function focusSeen(): { readonly of: string; readonly seen: boolean } {
   const hasOutline = outlineStyle !== "none" && Number.parseFloat(outlineWidth) >= 1.5;
   // Texts that are entered have a line under them; a knob has its outline on its thumb; a point has a ring of its own.
   const hasLine = active.matches("input[type=text], textarea") && Number.parseFloat(borderBottomWidth) >= 2;
-  const target = active.querySelector(".target");
-  const hasRing = target !== null && getComputedStyle(target).stroke !== "none";
+  const hasRing = active.matches(".choice") && getComputedStyle(active).stroke !== "none";
   const isKnob = active.matches("input[type=range]");
   const { width, height, top, bottom } = active.getBoundingClientRect();
   const isThere = width > 0 && height > 0 && bottom > 0 && top < innerHeight && Number(opacity) > 0.9;
@@ -98,7 +97,7 @@ test("every target of a phone is at least 24 px, in menus, details, notices and 
   await expect.poll(() => value(page, "eda")).toMatch(/deg$/);
   const small = () =>
     page
-      .locator("button, select, input, textarea, [role=option], [role=menuitem], .choice .target")
+      .locator("button, select, input, textarea, [role=option], [role=menuitem], .choice")
       .evaluateAll((all) =>
         all
           .map((each) => ({ name: each.ariaLabel ?? each.textContent?.trim(), box: each.getBoundingClientRect() }))
