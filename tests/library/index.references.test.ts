@@ -1,8 +1,8 @@
-import { afterAll, describe, expect, test } from "vitest";
 import { functions } from "../../src/library/index.ts";
-import { agree, type Dimension, multiply } from "../../src/library/quantity.ts";
+import { multiply } from "../../src/library/quantity.ts";
 import type { Shape } from "../../src/library/spec.ts";
 import { unitOf } from "../../src/library/units.ts";
+import { type Computed, type Entry, holdLedger } from "../references/ledger.ts";
 import { call } from "./call.ts";
 
 /** What an entry computes: a quantity, a product of quantities, or a function's result or one number of it. */
@@ -11,66 +11,9 @@ type Input =
   | { readonly product: readonly string[] }
   | { readonly function: string; readonly arguments: Readonly<Record<string, unknown>>; readonly result?: string };
 
-/** One value that stands outside of our code. `value` and `tolerance` are in `unit`. */
-interface Entry {
-  readonly id: string;
-  readonly input: Input;
-  readonly value: number;
-  readonly unit: string;
-  readonly source: string;
-  readonly mark: string;
-  readonly tolerance: number;
-  readonly why: string;
-}
+const ledgers = import.meta.glob<readonly Entry<Input>[]>("../references/*.json", { eager: true, import: "default" });
 
-const keys = ["id", "input", "value", "unit", "source", "mark", "tolerance", "why"];
-const marks = ["verified", "derived", "own computation", "common practice", "from memory"];
-const ledgers = import.meta.glob<readonly Entry[]>("../references/*.json", { eager: true, import: "default" });
-const nameOf = (path: string) => path.replace(/^.*\/|\.json$/g, "");
-
-/** Entries whose result came three times nearer than their tolerance asks, so that it may be tightened. */
-const near: string[] = [];
-afterAll(() => {
-  if (near.length > 0) {
-    console.info(`${near.length} references are met three times better than their tolerance:\n  ${near.join("\n  ")}`);
-  }
-});
-
-describe.each(Object.entries(ledgers))("the ledger %s", (path, entries) => {
-  test("names each entry once and completely", () => {
-    expect(new Set(entries.map((entry) => entry.id)).size).toBe(entries.length);
-    for (const entry of entries) {
-      expect(Object.keys(entry), entry.id).toEqual(keys);
-      expect(marks, entry.id).toContain(entry.mark);
-      expect(entry.tolerance, entry.id).toBeGreaterThan(0);
-      for (const text of [entry.id, entry.source, entry.why]) expect(text.trim(), entry.id).not.toBe("");
-    }
-  });
-
-  test.each(entries.map((entry) => [entry.id, entry] as const))("%s", (id, entry) => {
-    const unit = unitOf(entry.unit);
-    const computed = evaluate(entry.input);
-    expect(agree(computed.dimension, unit.dimension), `${id} is no value in ${entry.unit}`).toBe(true);
-    const found = (computed.value - unit.offset) / unit.factor;
-    const off = Math.abs(found - entry.value);
-    expect(off, `got ${found} ${entry.unit}, ${entry.source} has ${entry.value}`).toBeLessThanOrEqual(entry.tolerance);
-    if (off * 3 < entry.tolerance && canTighten(entry)) {
-      near.push(`${nameOf(path)}: ${id} (off by ${off.toPrecision(2)}; ${entry.why})`);
-    }
-  });
-});
-
-/** A tolerance of half the last digit of the value, or that of plain arithmetic, says all that it can already. */
-function canTighten({ value, tolerance }: Entry): boolean {
-  const [digits = "", power = "0"] = String(value).split("e");
-  const lastDigit = 10 ** (Number(power) - (digits.split(".")[1]?.length ?? 0));
-  return tolerance > 0.51 * lastDigit && tolerance > 1e-6 * Math.abs(value);
-}
-
-interface Computed {
-  readonly value: number;
-  readonly dimension: Dimension;
-}
+for (const [path, entries] of Object.entries(ledgers)) holdLedger(path, entries, evaluate);
 
 function evaluate(input: Input): Computed {
   if (typeof input === "string") return quantity(input);
