@@ -13,7 +13,7 @@ import type { Caret, Fault, Leaving } from "./entering.ts";
 import { characterAt } from "./formula-entry.ts";
 import { formulaLine, markOf } from "./formula-line.ts";
 import { heldBack } from "./held-text.ts";
-import { formulaAt, positionOf, type Track, trackOf } from "./literal.ts";
+import { formulaAt, positionOf, type Track, trackOf, writtenPosition } from "./literal.ts";
 import { ReasonedCell } from "./reasoned-cell.ts";
 import { slider } from "./slider.ts";
 import { changeText, leadAndRest } from "./value-text.ts";
@@ -105,13 +105,16 @@ export class FormulaCell extends ReasonedCell<GivenCell | DerivedCell | CheckCel
   private renderSlider(): TemplateResult | typeof nothing {
     const { session, baseline } = this.desk;
     const { result } = this;
-    const track = this.cell.kind === "given" ? trackOf(session.program.byId.get(this.cell.id)) : null;
-    if (!track || !result?.ok || this.concealing !== undefined) return nothing;
+    const step = session.program.byId.get(this.cell.id);
+    const track = trackOf(step);
+    // A key may be pressed before the result of the one before is there: the knob stands where it was set.
+    const position = track && step?.cell.kind === "given" ? writtenPosition(track, step.cell.formula) : null;
+    if (!track || position === null || !result?.ok || this.concealing !== undefined) return nothing;
     const before = baseline.result(this.cell.id);
     return slider({
       label: words.slide(this.bareName),
       track,
-      position: positionOf(track, Number(result.value)),
+      position,
       baseline: before?.ok ? positionOf(track, Number(before.value)) : null,
       onSlide: (position) => this.slide(track, position),
       onRelease: () => this.release(),

@@ -53,6 +53,14 @@ export const positionOf = ({ unit }: Track, value: number): number => {
   return tidy((value - offset) / factor);
 };
 
+/** Where a given that is a literal stands on its track, by what is written: its result may still be on the way. */
+export function writtenPosition(track: Track, formula: string): number | null {
+  const literal = readLiteral(formula);
+  if (!literal) return null;
+  const { factor, offset } = unitOf(literal.unit ?? "1");
+  return positionOf(track, literal.number * factor + offset);
+}
+
 /** The value in SI of a position. */
 export const valueAt = ({ unit }: Track, position: number): number => {
   const { factor, offset } = unitOf(unit);

@@ -54,6 +54,27 @@ test("the knob of a slider sets the formula in the given's own unit, and everyth
   await expect.poll(() => value(page, "tip_break")).toBe("14.5 deg");
 });
 
+test("a key moves the knob on, never back, also while its cell is off the screen and its result waits", async ({
+  open,
+}) => {
+  const { page } = await open();
+  const slider = page.getByRole("slider", { name: "slide tip_break", exact: true });
+  const before = Number(await slider.inputValue());
+  await slider.evaluate((knob) => knob.closest("main, [id=page], .page")?.scrollTo(0, 1e6));
+  await expect.poll(async () => (await slider.boundingBox())?.y ?? 0).toBeLessThan(-1000);
+  const reached = await slider.evaluate(async (knob: HTMLInputElement) => {
+    for (let press = 0; press < 8; press++) {
+      knob.stepUp();
+      knob.dispatchEvent(new Event("input", { bubbles: true }));
+      knob.dispatchEvent(new Event("change", { bubbles: true }));
+      await new Promise((pressed) => setTimeout(pressed));
+    }
+    return knob.value;
+  });
+  expect(Number(reached)).toBe(before + 4);
+  await expect.poll(() => value(page, "tip_break")).toBe(`${before + 4} deg`);
+});
+
 test("a wrong unit is marked at its term while it is typed, and the rest stays alive", async ({ open }) => {
   const { page } = await open();
   await openNotebook(page, trainer);

@@ -10,6 +10,7 @@ import {
   type Track,
   trackOf,
   valueAt,
+  writtenPosition,
 } from "../../src/views/literal.ts";
 
 const stepOf = (cell: Omit<GivenCell, "id" | "kind" | "name">) =>
@@ -28,6 +29,17 @@ describe("reading a literal", () => {
     expect(readLiteral("0.78")).toEqual({ number: 0.78, unit: null });
     expect(readLiteral("3/32 in")).toEqual({ number: 0.09375, unit: "in" });
     for (const formula of ["2 * 3 deg", "[1, 2]", "", "11 dog", "sqrt(4)"]) expect(readLiteral(formula)).toBeNull();
+  });
+});
+
+describe("the position that is written", () => {
+  test("is told in the unit of the track, whatever the literal's own, and is none where something is computed", () => {
+    const length = track({ formula: "200 mm", unit: "mm", range: ["0 mm", "300 mm", "1 mm"] });
+    expect(writtenPosition(length, "20 cm")).toBe(200);
+    expect(writtenPosition(length, "1 1/2 in")).toBeCloseTo(38.1, 12);
+    const share = track({ formula: "25%", unit: "%", range: ["0%", "50%", "1%"] });
+    expect(writtenPosition(share, "0.3")).toBe(30);
+    expect(writtenPosition(length, "2 * 100 mm")).toBeNull();
   });
 });
 
