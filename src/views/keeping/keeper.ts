@@ -167,10 +167,12 @@ export class Keeper {
     const notebook = drafts.appliedTo(session.notebook);
     this.counted += 1;
     const revision = this.counted;
+    const now = Date.now();
     const entry: Entry = {
       id: this.id,
       title: notebook.title,
-      keptAt: Date.now(),
+      keptAt: now,
+      openedAt: now,
       revision,
       fileName: file.name,
       changed: notebook !== session.notebook || file.touched,

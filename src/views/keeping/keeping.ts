@@ -5,7 +5,7 @@ import { copyOf, newId, withSameCells } from "./copies.ts";
 import { Drafts } from "./drafts.ts";
 import { Keeper } from "./keeper.ts";
 import { idOfSame, idsKept, readKept } from "./kept-notebooks.ts";
-import { lastOpen, setLastOpen } from "./last-open.ts";
+import { openHere, setOpenHere } from "./open-here.ts";
 import { Pen, type Phase } from "./pen.ts";
 import { type Hindrance, type Kept, Shelf, ShelfError } from "./shelf.ts";
 import { Tabs } from "./tabs.ts";
@@ -171,7 +171,8 @@ export class Keeping {
 
   private async openLast(): Promise<void> {
     const ids = await idsKept(this.shelf);
-    for (const id of [...lastOpen().filter((each) => ids.includes(each)), ...ids]) {
+    const here = openHere();
+    for (const id of [...ids.filter((each) => each === here), ...ids]) {
       if (await this.showKept(id)) return;
     }
     const first = await this.shipped(this.app.shipped.first);
@@ -242,7 +243,11 @@ export class Keeping {
     const taken = take();
     session.readOnly = pen.phase !== "writing";
     if (kept) this.keeper.wasRead(kept.entry);
-    if (kept) setLastOpen(id);
+    if (kept) {
+      setOpenHere(id);
+      // Where that cannot be noted, another may come up first another time; no more is lost.
+      this.shelf.wasOpened(id, Date.now()).catch(() => undefined);
+    }
     this.keeper.begin();
     this.tell();
     await taken;
@@ -263,7 +268,7 @@ export class Keeping {
   }
 
   private wasKept(id: string, after: Hindrance | null): void {
-    setLastOpen(id);
+    setOpenHere(id);
     if (after !== null && after !== "overwritten") {
       this.app.alarmIsOver(words.trouble[after]);
       this.app.tell(words.keptAgain);

@@ -38,10 +38,10 @@ export async function idOfSame(shelf: Shelf, notebook: Notebook): Promise<string
   return null;
 }
 
-/** The ids of all that is kept, the latest first; none where the storage cannot be read. */
+/** The ids of all that is kept, the one opened last first; none where the storage cannot be read. */
 export async function idsKept(shelf: Shelf): Promise<readonly string[]> {
   const entries = await within(patience, shelf.entries()).catch(() => []);
-  return entries.map(({ id }) => id);
+  return entries.toSorted((a, b) => b.openedAt - a.openedAt).map(({ id }) => id);
 }
 
 /** The promise, or an error where it takes longer than so many ms. */

@@ -146,7 +146,7 @@ export class ListDialog extends LitElement {
     if (!kept) return;
     const copy = copyOf(readNotebook(kept.text ?? ""));
     const { title } = copy;
-    const own = { id: newId(), title, keptAt: Date.now(), revision: 1, fileName: null, changed: true };
+    const own = { id: newId(), title, keptAt: Date.now(), openedAt: 0, revision: 1, fileName: null, changed: true };
     await this.keeping.shelf.put({ ...kept, entry: { ...kept.entry, ...own }, text: packNotebook(copy) }, null);
     this.news = words.duplicated(title);
     await this.show(own.id);

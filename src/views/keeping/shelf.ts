@@ -7,6 +7,8 @@ export interface Entry {
   readonly title: string;
   /** When it was kept last, in ms since 1970. */
   readonly keptAt: number;
+  /** When a person had it open last, in ms since 1970; 0 for never. */
+  readonly openedAt: number;
   /** Counts its keepings: by it a tab notices that another has written meanwhile. */
   readonly revision: number;
   /** The file it was opened from or saved to last; null where it is in none. */
@@ -101,6 +103,15 @@ export class Shelf {
     return this.write((transaction) => putInto(transaction, kept));
   }
 
+  /** A person opened it. Nothing where nothing is kept under this id. */
+  wasOpened(id: string, openedAt: number): Promise<void> {
+    return this.write(async (transaction) => {
+      const entries = transaction.objectStore("entries");
+      const entry = await entries.get(id);
+      if (entry) await entries.put({ ...entry, openedAt });
+    });
+  }
+
   /** Takes a notebook off the shelf. */
   remove(id: string): Promise<void> {
     return this.write(async (transaction) => {
@@ -185,11 +196,12 @@ function hindranceOf(error: unknown): Hindrance {
 
 /** As far as what stands in the storage makes sense; the rest has the value that promises least. */
 function entryFrom(stored: Entry): Entry {
-  const { id, title, keptAt, revision, fileName, changed, picture } = stored;
+  const { id, title, keptAt, openedAt, revision, fileName, changed, picture } = stored;
   return {
     id,
     title: textOr(title, ""),
     keptAt: numberOr(keptAt, 0),
+    openedAt: numberOr(openedAt, numberOr(keptAt, 0)),
     revision: numberOr(revision, 0),
     fileName: typeof fileName === "string" ? fileName : null,
     changed: changed !== false,
