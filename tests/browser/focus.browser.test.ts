@@ -96,14 +96,12 @@ test("every target of a phone is at least 24 px, in menus, details, notices and 
   await openNotebook(page, trainer);
   await expect.poll(() => value(page, "eda")).toMatch(/deg$/);
   const small = () =>
-    page
-      .locator("button, select, input, textarea, [role=option], [role=menuitem], .choice")
-      .evaluateAll((all) =>
-        all
-          .map((each) => ({ name: each.ariaLabel ?? each.textContent?.trim(), box: each.getBoundingClientRect() }))
-          .filter(({ box }) => box.width > 0 && (box.width < 23.9 || box.height < 23.9))
-          .map(({ name, box }) => `${name}: ${box.width} × ${box.height}`),
-      );
+    page.locator("button, select, input, textarea, [role=option], [role=menuitem], .choice").evaluateAll((all) =>
+      all
+        .map((each) => ({ name: each.ariaLabel ?? each.textContent?.trim(), box: each.getBoundingClientRect() }))
+        .filter(({ box }) => box.width > 0 && (box.width < 23.9 || box.height < 23.9))
+        .map(({ name, box }) => `${name}: ${box.width} × ${box.height}`),
+    );
   expect(await small()).toEqual([]);
   await page.getByRole("button", { name: "more for half" }).click();
   expect(await small()).toEqual([]);

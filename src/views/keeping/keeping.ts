@@ -94,7 +94,7 @@ export class Keeping {
     return () => this.listeners.delete(listener);
   }
 
-  /** Opens what was open last, else what was kept last, else the first that ships. @throws where that cannot be loaded */
+  /** Opens what was open last, in this tab or in any, else the first that ships. @throws where that cannot be loaded */
   start(): Promise<void> {
     this.tabs.onSaying((says, of) => {
       if (says === "kept" && of === this.keeper?.id && this.pen?.phase === "reading") void this.catchUp();
@@ -134,7 +134,7 @@ export class Keeping {
     });
   }
 
-  /** Deletes a notebook. Where it is the open one another is opened. @throws ShelfError */
+  /** Deletes a notebook. Where it is the open one, the one open before opens. @throws ShelfError */
   remove(id: string): Promise<void> {
     return this.inTurn(async () => {
       const isOpen = this.keeper?.id === id;
