@@ -46,8 +46,11 @@ export function numberFormat(
 
 /** A number and its unit as one text; no blank before % and °: "11.63 deg", "3.1%", "8°". */
 export function joinUnit({ number, unit }: NumberText): string {
-  return unit === "" ? number : `${number}${unit === "%" || unit === "°" ? "" : " "}${unit}`;
+  return `${number}${jointOf(unit)}${unit}`;
 }
+
+/** What stands between a figure and the unit, or whatever else follows it. */
+export const jointOf = (rest: string): "" | " " => (/^([%,]|°?$)/.test(rest) ? "" : " ");
 
 /**
  * Any value of a cell as one line of text. Lists carry their unit once, at the end, and beyond eight elements are cut

@@ -10,6 +10,7 @@ import {
 import { errorLine, hiddenValue, noValue } from "./cell-view.ts";
 import { checkValue } from "./check-value.ts";
 import type { Caret, Fault, Leaving } from "./entering.ts";
+import { jointOf } from "./format.ts";
 import { characterAt } from "./formula-entry.ts";
 import { formulaLine, markOf } from "./formula-line.ts";
 import { heldBack } from "./held-text.ts";
@@ -79,8 +80,7 @@ export class FormulaCell extends ReasonedCell<GivenCell | DerivedCell | CheckCel
     if (cell.kind === "check") return checkValue(result);
     if (parameters) return html`<span class="rest">${words.functionOf(parameters)}</span>`;
     const { number, unit } = leadAndRest(result, cell);
-    const joint = unit === "" || unit === "°" || unit.startsWith("%") ? "" : " ";
-    return html`<span class="lead">${number}</span>${joint}<span class="rest">${unit}</span>`;
+    return html`<span class="lead">${number}</span>${jointOf(unit)}<span class="rest">${unit}</span>`;
   }
 
   /** Stands before the value, so that nothing moves down when it appears. */

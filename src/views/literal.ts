@@ -1,6 +1,8 @@
 /** A given that can be dragged: its formula is a number with a unit, and it has a range. All in the given's own unit. */
+
 import { parseFormula, type Step, type Tree } from "../cells/index.ts";
 import { unitOf } from "../library/index.ts";
+import { joinUnit } from "./format.ts";
 
 /** What a slider runs over, as numbers of `unit`. */
 export interface Track {
@@ -44,7 +46,7 @@ export function formulaAt(track: Track, position: number): string {
   const bounded = Math.min(track.to, Math.max(track.from, position));
   if (fraction !== null) return `${shopFraction(bounded, fraction)} in`;
   const number = String(Number(bounded.toFixed(decimals)));
-  return unit === "1" ? number : `${number}${unit === "%" || unit === "°" ? "" : " "}${unit}`;
+  return joinUnit({ number, unit: unit === "1" ? "" : unit });
 }
 
 /** The position of a value in SI, in the track's unit. */

@@ -3,6 +3,7 @@ import { type Explanation, explain, type Subject } from "../../cells/index.ts";
 import { errorLine, hiddenValue, noValue } from "../cell-view.ts";
 import { checkValue } from "../check-value.ts";
 import type { Desk } from "../desk.ts";
+import { jointOf } from "../format.ts";
 import { formulaLine } from "../formula-line.ts";
 import { goTo } from "../go-to.ts";
 import { leadAndRest } from "../value-text.ts";
@@ -108,7 +109,7 @@ export class WhyPanel extends LitElement {
     if (!result.ok) return noValue(result.error.code === "waits");
     if (step.cell.kind === "check") return checkValue(result);
     const { number, unit } = leadAndRest(result, tellingOf(step.cell));
-    return html`<span class="lead">${number}</span> <span class="rest">${unit}</span>`;
+    return html`<span class="lead">${number}</span>${jointOf(unit)}<span class="rest">${unit}</span>`;
   }
 
   private renderBody(explanation: Explanation, subject: Subject): TemplateResult {
