@@ -1,34 +1,43 @@
-import { factorise, solveFactored } from "../numerics/lu.ts";
-import { airStates, airVelocities, evenStates, flowState, oddStates, stateCount } from "./flow-state.ts";
+import { type Factors, factorise, solveFactored } from "../numerics/lu.ts";
+import { airStates, airVelocities, evenStates, flowState, oddStates, partCount, stateCount } from "./flow-state.ts";
 import { flowsAlong, lookAt, type Vortices } from "./induced-velocity.ts";
 import type { Lattice } from "./lattice.ts";
+import { skewedWake } from "./skewed-wake.ts";
 
 /**
- * Circulation of each panel for each number of the state alone being 1: `stateCount` lists of panels. Where only the
- * right half is held, the left half has the same for even and the opposite for odd numbers of the state. Null where the
- * equations cannot be solved.
+ * Circulation of each panel for each part of the flow (`partCount` lists of panels): first for each number of the state
+ * alone being 1, then for the wake that leaves askew. Where only the right half is held, the left half has the same for
+ * even and the opposite for odd parts. Null where the equations cannot be solved.
  *
  * The flow follows the surface at each control point: V·n + Σ a·Γ = 0. With equal halves, even and odd flows are
  * solved apart, each with half the unknowns; the fin stands only among the odd ones.
  */
 export function circulations(lattice: Lattice, vortices: Vortices): Float64Array | null {
   const { symmetric, count, fin } = lattice;
-  const result = new Float64Array(count * stateCount);
-  const matrices = influence(lattice, vortices);
-  const solve = (matrix: Float64Array, size: number, states: readonly number[]): boolean => {
-    slacken(lattice, matrix, size);
-    const factors = factorise(matrix, size);
-    if (!factors) return false;
-    const solved = solveFactored(factors, rightSides(lattice, size, states), states.length);
-    for (let i = 0; i < size; i++) {
-      states.forEach((state, c) => {
-        result[state * count + i] = solved[i * states.length + c] as number;
-      });
+  const result = new Float64Array(count * partCount);
+  const { even, odd } = influence(lattice, vortices);
+  const size = symmetric ? fin.start : count;
+  const evenFactors = factorise(slackened(lattice, symmetric ? even : odd, size), size);
+  if (!evenFactors) return null;
+  const oddFactors = symmetric ? factorise(slackened(lattice, odd, count), count) : evenFactors;
+  if (!oddFactors) return null;
+  const solve = (factors: Factors, sides: Float64Array, parts: readonly number[]): void => {
+    const solved = solveFactored(factors, sides, parts.length);
+    for (let i = 0; i < factors.size; i++) {
+      for (let c = 0; c < parts.length; c++) {
+        result[(parts[c] as number) * count + i] = solved[i * parts.length + c] as number;
+      }
     }
-    return true;
   };
-  if (!symmetric) return solve(matrices.odd, count, [...evenStates, ...oddStates]) ? result : null;
-  return solve(matrices.even, fin.start, evenStates) && solve(matrices.odd, count, oddStates) ? result : null;
+  solve(evenFactors, rightSides(lattice, size, evenStates), evenStates);
+  solve(oddFactors, rightSides(lattice, count, oddStates), oddStates);
+  const askew = skewedWake(lattice, result).map((flow) => -flow);
+  solve(
+    oddFactors,
+    askew,
+    evenStates.map((_, c) => stateCount + c),
+  );
+  return result;
 }
 
 /** Velocity along the normal of each control point for each panel's unit circulation, with that of its mirror image. */
@@ -81,7 +90,7 @@ function throughPanel(
  * A section of less lift slope a than 2π: the flow at a strip turns down by cl·(1/a − 1/2π) more, so that a strip by
  * itself lifts with the slope a about the same quarter chord (derived).
  */
-function slacken({ strips, stripOf, sectionSlope }: Lattice, matrix: Float64Array, size: number): void {
+function slackened({ strips, stripOf, sectionSlope }: Lattice, matrix: Float64Array, size: number): Float64Array {
   const lost = 2 * (1 / sectionSlope - 1 / (2 * Math.PI));
   for (let i = 0; i < size; i++) {
     const strip = strips[stripOf[i] as number];
@@ -90,6 +99,7 @@ function slacken({ strips, stripOf, sectionSlope }: Lattice, matrix: Float64Arra
     for (let j = first; j < first + rows; j++)
       matrix[i * size + j] = (matrix[i * size + j] as number) - lost / edge.chord;
   }
+  return matrix;
 }
 
 /** −V·n at each control point, a column for each of the states. */

@@ -1,4 +1,4 @@
-import { stateCount } from "./flow-state.ts";
+import { partCount, partsOf } from "./flow-state.ts";
 import type { Lattice } from "./lattice.ts";
 import type { WakeTrace } from "./wake-trace.ts";
 
@@ -10,11 +10,12 @@ export function stripCirculation(
   circulation: Float64Array,
   state: Float64Array,
 ): Float64Array {
+  const parts = partsOf(state);
   const result = new Float64Array(strips.length);
   strips.forEach(({ first, rows }, s) => {
-    for (let k = 0; k < stateCount; k++) {
+    for (let k = 0; k < partCount; k++) {
       for (let i = first; i < first + rows; i++) {
-        result[s] = (result[s] as number) + (circulation[k * count + i] as number) * (state[k] as number);
+        result[s] = (result[s] as number) + (circulation[k * count + i] as number) * (parts[k] as number);
       }
     }
   });

@@ -10,10 +10,34 @@ export const stateCount = 8;
 export const evenStates = [flowState.u, flowState.w, flowState.q, flowState.tailplane] as const;
 export const oddStates = [flowState.v, flowState.p, flowState.r, flowState.fin] as const;
 
-/** 1 for a state number whose flow has equal halves, else −1. */
-export const parity: readonly number[] = Array.from({ length: stateCount }, (_, k) =>
+/**
+ * A flow has more parts than the state has numbers: in sideslip the wake leaves askew, and so each even number of the
+ * state, times the sine of the sideslip, brings one more part, in the order of `evenStates`. All of these are odd.
+ */
+export const partCount = stateCount + evenStates.length;
+
+/** The number of the state that a part of the flow goes with. */
+export const stateOf: readonly number[] = [...Array.from({ length: stateCount }, (_, k) => k), ...evenStates];
+
+/** 1 for a part of the flow that has equal halves, else −1; for numbers of the state the same. */
+export const parity: readonly number[] = Array.from({ length: partCount }, (_, k) =>
   (evenStates as readonly number[]).includes(k) ? 1 : -1,
 );
+
+/** Sine of the sideslip. */
+export function skewOf(state: Float64Array): number {
+  const [u, v, w] = [state[0] as number, state[1] as number, state[2] as number];
+  return v === 0 ? 0 : v / Math.sqrt(u * u + v * v + w * w);
+}
+
+/** How much there is of each part of the flow at a state. */
+export function partsOf(state: Float64Array): Float64Array {
+  const skew = skewOf(state);
+  return Float64Array.from({ length: partCount }, (_, k) => {
+    const number = state[stateOf[k] as number] as number;
+    return k < stateCount ? number : skew * number;
+  });
+}
 
 /** How many of the state's numbers move the air; the controls only turn surfaces. */
 export const airStates = 6;

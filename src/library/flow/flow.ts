@@ -78,7 +78,7 @@ export const flow = define({
     "horseshoe vortices on every panel, with the flow along the surface at each control point; forces ρ·V × Γ·l on bound vortices and on the legs that lie on the surface",
   errors: ["A count is no whole number.", "Two surfaces lie upon each other."],
   assumptions: [
-    "The wake leaves along the line that incidences are counted from, flat and without rolling up.",
+    "The wake leaves along the line that incidences are counted from, flat and without rolling up; in sideslip it leaves each surface along the wind, while that of the wing passes the tail as it does without.",
     "Twist, incidence, seat and camber turn the surface's normal; the lattice itself lies along that line.",
   ],
   sources: [

@@ -1,4 +1,4 @@
-import { airStates, airVelocities, parity, stateCount } from "./flow-state.ts";
+import { airVelocities, evenStates, oddStates, partCount, stateCount, stateOf } from "./flow-state.ts";
 import { addInduced, roomFor } from "./induced-by-state.ts";
 import type { Vortices } from "./induced-velocity.ts";
 import type { Lattice, Strip } from "./lattice.ts";
@@ -25,10 +25,10 @@ export function forcesOn(
   trace: WakeTrace,
 ): QuadraticLoads {
   const { symmetric, count, wing, tailplane, bound, nodes, from, to, normal, legs } = lattice;
-  const form = new Float64Array(loadCount * formSize);
-  const flow = new Float64Array(3 * stateCount);
-  const loads = new Float64Array(loadCount * stateCount);
-  const strength = new Float64Array(stateCount);
+  const sums = new Float64Array(loadCount * partCount * partCount);
+  const flow = new Float64Array(3 * partCount);
+  const loads = new Float64Array(loadCount * partCount);
+  const strength = new Float64Array(partCount);
   const room = roomFor(lattice);
   for (let i = 0; i < count; i++) {
     const surface = i < wing.end ? "wing" : i < tailplane.end ? "tailplane" : "fin";
@@ -45,27 +45,29 @@ export function forcesOn(
     const ly = (nodes[b + 1] as number) - (nodes[a + 1] as number);
     const lz = (nodes[b + 2] as number) - (nodes[a + 2] as number);
     loads.fill(0);
-    for (let l = 0; l < stateCount; l++) {
-      const vx = flow[3 * l] as number;
-      const vy = flow[3 * l + 1] as number;
-      const vz = flow[3 * l + 2] as number;
+    for (let l = 0; l < partCount; l++) {
+      const part = 3 * (order[l] as number);
+      const vx = flow[part] as number;
+      const vy = flow[part + 1] as number;
+      const vz = flow[part + 2] as number;
       addLoad(loads, l, x, y, z, vy * lz - vz * ly, vz * lx - vx * lz, vx * ly - vy * lx);
     }
     const ny = normal[2 * i] as number;
     const nz = normal[2 * i + 1] as number;
     addLeg(loads, nodes, a, legs[2 * i] as number, 1, ny, nz, flow);
     addLeg(loads, nodes, b, legs[2 * i + 1] as number, -1, ny, nz, flow);
-    for (let k = 0; k < stateCount; k++) strength[k] = circulation[k * count + i] as number;
-    for (let c = 0; c < loadCount; c++) collect(form, c, loads, strength, symmetric && surface !== "fin");
+    for (let k = 0; k < partCount; k++) strength[k] = circulation[(order[k] as number) * count + i] as number;
+    collect(sums, loads, strength, symmetric && surface !== "fin");
   }
-  addOwnDrag(form, lattice, circulation, trace);
-  for (let c = 0; c < loadCount; c++) symmetrise(form, c);
-  return { form, point: [0, 0, 0] };
+  addOwnDrag(sums, lattice, circulation, trace);
+  return { ...formsFrom(sums), point: [0, 0, 0] };
 }
+
+type Forms = Pick<QuadraticLoads, "form" | "skew">;
 
 const formSize = stateCount * stateCount;
 
-/** Adds the load of a force at a place, both in the axes of the lattice, as load for the state number l, body axes. */
+/** Adds the load of a force at a place, both in the axes of the lattice, as load for the part number l in `order`, body axes. */
 function addLoad(
   into: Float64Array,
   l: number,
@@ -76,7 +78,7 @@ function addLoad(
   fy: number,
   fz: number,
 ): void {
-  const n = stateCount;
+  const n = partCount;
   into[l] = (into[l] as number) - fx;
   into[n + l] = (into[n + l] as number) + fy;
   into[2 * n + l] = (into[2 * n + l] as number) - fz;
@@ -100,51 +102,97 @@ function addLeg(
   const y = nodes[node + 1] as number;
   const z = nodes[node + 2] as number;
   airVelocities(x, y, z, air);
-  for (let l = 0; l < airStates; l++) {
+  for (let l = 0; l < stateCount; l++) {
     // Along the span: (0, nz, −ny) · V.
-    const force = sign * length * (nz * (air[3 * l + 1] as number) - ny * (air[3 * l + 2] as number));
+    const at = 3 * (order[l] as number);
+    const force = sign * length * (nz * (air[at + 1] as number) - ny * (air[at + 2] as number));
     if (force !== 0) addLoad(into, l, x, y, z, 0, ny * force, nz * force);
   }
 }
 
-/** Adds to the form number c a load per circulation times circulations, of a panel and of its mirror image if it has one. */
-function collect(form: Float64Array, c: number, loads: Float64Array, strength: Float64Array, hasImage: boolean): void {
-  // Of X, Z and M the image's part is the same where both numbers of the state are even or both odd, else the opposite;
-  // of Y, L and N it is the other way round.
-  const same = c % 2 === 0 ? 1 : -1;
-  for (let k = 0; k < stateCount; k++) {
-    const own = strength[k] as number;
+/**
+ * Adds to the sums a load per circulation times circulations, both by parts of the flow in `order`, of a panel and of its
+ * mirror image if it has one: of X, Z and M the image's share is the same where both parts are even or both odd, else the
+ * opposite; of Y, L and N it is the other way round.
+ */
+function collect(sums: Float64Array, loads: Float64Array, strength: Float64Array, hasImage: boolean): void {
+  for (let c = 0; c < loadCount; c++) {
+    if (!hasImage) addBlock(sums, c, loads, strength, 1, 0, partCount, 0, partCount);
+    else if (c % 2 === 0) {
+      addBlock(sums, c, loads, strength, 2, 0, evenCount, 0, evenCount);
+      addBlock(sums, c, loads, strength, 2, evenCount, partCount, evenCount, partCount);
+    } else {
+      addBlock(sums, c, loads, strength, 2, 0, evenCount, evenCount, partCount);
+      addBlock(sums, c, loads, strength, 2, evenCount, partCount, 0, evenCount);
+    }
+  }
+}
+
+function addBlock(
+  sums: Float64Array,
+  c: number,
+  loads: Float64Array,
+  strength: Float64Array,
+  weight: number,
+  start: number,
+  end: number,
+  first: number,
+  last: number,
+): void {
+  const row = c * partCount;
+  for (let k = start; k < end; k++) {
+    const own = weight * (strength[k] as number);
     if (own === 0) continue;
-    const wanted = same * (parity[k] as number);
-    const at = c * formSize + k * stateCount;
-    for (let l = 0; l < stateCount; l++) {
-      if (!hasImage) form[at + l] = (form[at + l] as number) + own * (loads[c * stateCount + l] as number);
-      else if (parity[l] === wanted) {
-        form[at + l] = (form[at + l] as number) + 2 * own * (loads[c * stateCount + l] as number);
+    const at = (row + k) * partCount;
+    for (let l = first; l < last; l++) sums[at + l] = (sums[at + l] as number) + own * (loads[row + l] as number);
+  }
+}
+
+/** Parts of the flow, the even ones first. */
+const order: readonly number[] = [...evenStates, ...oddStates, ...evenStates.map((_, c) => stateCount + c)];
+const evenCount = evenStates.length;
+
+/** The forms of the state from sums by parts; what is of second order in sideslip is left out. */
+function formsFrom(sums: Float64Array): Forms {
+  const form = new Float64Array(loadCount * formSize);
+  const skew = new Float64Array(loadCount * formSize);
+  for (let c = 0; c < loadCount; c++) {
+    for (let k = 0; k < partCount; k++) {
+      for (let l = 0; l < partCount; l++) {
+        const [one, other] = [order[k] as number, order[l] as number];
+        if (one >= stateCount && other >= stateCount) continue;
+        const into = one >= stateCount || other >= stateCount ? skew : form;
+        const half = (sums[(c * partCount + k) * partCount + l] as number) / 2;
+        // Both ways round: forms are symmetric.
+        const [m, n] = [stateOf[one] as number, stateOf[other] as number];
+        for (const at of [m * stateCount + n, n * stateCount + m]) {
+          into[c * formSize + at] = (into[c * formSize + at] as number) + half;
+        }
       }
     }
   }
+  return { form, skew };
 }
 
 /**
  * Adds the drag that each surface makes for itself: −½·Γ·(flow through its wake's trace), at the strip. It is part of a
  * force square to the bound vortices, so that where these are swept it also pulls along the span.
  */
-function addOwnDrag(form: Float64Array, lattice: Lattice, circulation: Float64Array, trace: WakeTrace): void {
+function addOwnDrag(sums: Float64Array, lattice: Lattice, circulation: Float64Array, trace: WakeTrace): void {
   const { strips, symmetric, count } = lattice;
   const total = strips.length;
-  const strengths = new Float64Array(total * stateCount);
+  const strengths = new Float64Array(total * partCount);
   for (let s = 0; s < total; s++) {
     const { first, rows } = strips[s] as Strip;
-    for (let k = 0; k < stateCount; k++) {
+    for (let k = 0; k < partCount; k++) {
       for (let i = first; i < first + rows; i++) {
-        strengths[s * stateCount + k] =
-          (strengths[s * stateCount + k] as number) + (circulation[k * count + i] as number);
+        strengths[s * partCount + k] =
+          (strengths[s * partCount + k] as number) + (circulation[(order[k] as number) * count + i] as number);
       }
     }
   }
-  const drag = new Float64Array(stateCount);
-  const loads = new Float64Array(loadCount * stateCount);
+  const drag = new Float64Array(partCount);
+  const loads = new Float64Array(loadCount * partCount);
   for (let i = 0; i < total; i++) {
     const { surface, edge, acrossY, acrossZ, sweep } = strips[i] as Strip;
     drag.fill(0);
@@ -152,27 +200,17 @@ function addOwnDrag(form: Float64Array, lattice: Lattice, circulation: Float64Ar
       if ((strips[j] as Strip).surface !== surface) continue;
       const even = (trace.even[i * total + j] as number) / 2;
       const odd = (trace.odd[i * total + j] as number) / 2;
-      for (let l = 0; l < stateCount; l++) {
-        drag[l] = (drag[l] as number) - (parity[l] === 1 ? even : odd) * (strengths[j * stateCount + l] as number);
+      for (let l = 0; l < partCount; l++) {
+        drag[l] = (drag[l] as number) - (l < evenCount ? even : odd) * (strengths[j * partCount + l] as number);
       }
     }
     loads.fill(0);
     const perWidth = sweep / Math.hypot(acrossY, acrossZ);
-    for (let l = 0; l < stateCount; l++) {
+    for (let l = 0; l < partCount; l++) {
       const d = drag[l] as number;
       addLoad(loads, l, edge.x + edge.chord / 4, edge.y, edge.z, d, -d * perWidth * acrossY, -d * perWidth * acrossZ);
     }
-    const strength = strengths.subarray(i * stateCount, (i + 1) * stateCount);
-    for (let c = 0; c < loadCount; c++) collect(form, c, loads, strength, symmetric && surface !== "fin");
-  }
-}
-
-function symmetrise(form: Float64Array, c: number): void {
-  for (let k = 0; k < stateCount; k++) {
-    for (let l = 0; l < k; l++) {
-      const a = c * formSize + k * stateCount + l;
-      const b = c * formSize + l * stateCount + k;
-      form[a] = form[b] = ((form[a] as number) + (form[b] as number)) / 2;
-    }
+    const strength = strengths.subarray(i * partCount, (i + 1) * partCount);
+    collect(sums, loads, strength, symmetric && surface !== "fin");
   }
 }

@@ -1,4 +1,4 @@
-import { parity, stateCount } from "./flow-state.ts";
+import { parity, partCount } from "./flow-state.ts";
 import { lookAt, type Vortices, velocities } from "./induced-velocity.ts";
 import type { Lattice, Surface } from "./lattice.ts";
 
@@ -13,8 +13,8 @@ export const roomFor = ({ count }: Lattice): Room => ({
 });
 
 /**
- * Adds to `into`, three numbers for each number of the state, the velocity that a surface's vortices of these
- * circulations (`stateCount` lists of panels), and their mirror images, induce at a place of another surface.
+ * Adds to `into`, three numbers for each part of the flow, the velocity that a surface's vortices of these
+ * circulations (`partCount` lists of panels), and their mirror images, induce at a place of another surface.
  */
 export function addInduced(
   lattice: Lattice,
@@ -44,9 +44,9 @@ export function addInduced(
       here[i] = own + image;
       there[i] = own - image;
     }
-    for (let l = 0; l < stateCount; l++) gather(parity[l] === 1 ? here : there, circulation, lattice, range, l, into);
+    for (let l = 0; l < partCount; l++) gather(parity[l] === 1 ? here : there, circulation, lattice, range, l, into);
   } else {
-    for (let l = 0; l < stateCount; l++) gather(here, circulation, lattice, range, l, into);
+    for (let l = 0; l < partCount; l++) gather(here, circulation, lattice, range, l, into);
   }
 }
 

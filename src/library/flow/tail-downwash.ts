@@ -1,4 +1,4 @@
-import { stateCount } from "./flow-state.ts";
+import { partCount, stateCount } from "./flow-state.ts";
 import { addInduced, roomFor } from "./induced-by-state.ts";
 import type { LatticeFlow } from "./solve-lattice.ts";
 
@@ -11,7 +11,7 @@ export function tailUpwash({ lattice, vortices, circulation }: LatticeFlow): Flo
   if (strips.length === 0) return null;
   const room = roomFor(lattice);
   const upwash = new Float64Array(stateCount);
-  const velocities = new Float64Array(3 * stateCount);
+  const velocities = new Float64Array(3 * partCount);
   let area = 0;
   for (const { edge, acrossY } of strips) {
     velocities.fill(0);

@@ -27,12 +27,14 @@ const someState = [3.9, 0.3, 0.4, 0.5, -0.4, 0.6, 0.05, 0.08];
 describe("a solved lattice", () => {
   test("of a glider with equal halves is the same by halves as by the whole matrix", () => {
     const glider = plover();
-    const half = solved(glider).loads.form;
-    const whole = solved({ ...glider, wing: { ...glider.wing, mirrored: false } }).loads.form;
-    const largest = Math.max(...half.map(Math.abs));
-    half.forEach((value, i) => {
-      expect(Math.abs(value - (whole[i] ?? 0))).toBeLessThan(1e-10 * largest);
-    });
+    const half = solved(glider).loads;
+    const whole = solved({ ...glider, wing: { ...glider.wing, mirrored: false } }).loads;
+    const largest = Math.max(...half.form.map(Math.abs));
+    for (const form of ["form", "skew"] as const) {
+      half[form].forEach((value, i) => {
+        expect(Math.abs(value - (whole[form][i] ?? 0))).toBeLessThan(1e-10 * largest);
+      });
+    }
   });
 
   test("turns its side loads with the sign of sideslip, rolling and yawing", () => {
@@ -85,15 +87,19 @@ describe("a solved lattice", () => {
     );
   });
 
-  test("has loads about another point that do the same to the body", () => {
-    const { loads } = solved(plover());
+  test.each([
+    ["turning, with a straight wake", someState, 0],
+    ["slipping without turning", someState.map((value, k) => (k >= 3 && k <= 5 ? 0 : value)), 1],
+  ])("has loads about another point that do the same to the body: %s", (_, motion, askew) => {
+    const found = solved(plover()).loads;
+    const loads = { ...found, skew: found.skew.map((value) => askew * value) };
     const moved = loadsAbout(loads, [0.04, 0.01, -0.02]);
-    const [u = 0, v = 0, w = 0, p = 0, q = 0, r = 0, ...controls] = someState;
+    const [u = 0, v = 0, w = 0, p = 0, q = 0, r = 0, ...controls] = motion;
     // Body axes: from the origin to the new point.
     const [dx, dy, dz] = [-0.04, 0.01, 0.02];
     const there = [u + q * dz - r * dy, v + r * dx - p * dz, w + p * dy - q * dx, p, q, r, ...controls];
     const [here, after] = [new Float64Array(6), new Float64Array(6)];
-    loadsAt(loads, Float64Array.from(someState), here);
+    loadsAt(loads, Float64Array.from(motion), here);
     loadsAt(moved, Float64Array.from(there), after);
     const [x = 0, y = 0, z = 0, l = 0, m = 0, n = 0] = here;
     const expected = [x, y, z, l - (dy * z - dz * y), m - (dz * x - dx * z), n - (dx * y - dy * x)];
