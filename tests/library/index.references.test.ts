@@ -1,14 +1,15 @@
 import { functions } from "../../src/library/index.ts";
-import { multiply } from "../../src/library/quantity.ts";
+import { divide, multiply } from "../../src/library/quantity.ts";
 import type { Shape } from "../../src/library/spec.ts";
 import { unitOf } from "../../src/library/units.ts";
 import { type Computed, type Entry, holdLedger } from "../references/ledger.ts";
 import { call } from "./call.ts";
 
-/** What an entry computes: a quantity, a product of quantities, or a function's result or one number of it. */
+/** What an entry computes: a quantity, a product of quantities, a ratio, or a function's result or one number of it. */
 type Input =
   | string
   | { readonly product: readonly string[] }
+  | { readonly ratio: readonly [over: Input, under: Input] }
   | { readonly function: string; readonly arguments: Readonly<Record<string, unknown>>; readonly result?: string };
 
 const ledgers = import.meta.glob<readonly Entry<Input>[]>("../references/*.json", { eager: true, import: "default" });
@@ -22,6 +23,10 @@ function evaluate(input: Input): Computed {
       value: a.value * b.value,
       dimension: multiply(a.dimension, b.dimension),
     }));
+  }
+  if ("ratio" in input) {
+    const [over, under] = [evaluate(input.ratio[0]), evaluate(input.ratio[1])];
+    return { value: over.value / under.value, dimension: divide(over.dimension, under.dimension) };
   }
   const spec = functions.get(input.function);
   if (!spec) throw new Error(`got the function ${input.function}, expected one of the library`);
@@ -43,7 +48,10 @@ function argument(given: unknown): unknown {
   if (typeof given !== "object" || given === null) return given;
   if ("text" in given) return given.text;
   if (!("function" in given)) return mapped(given);
-  const { function: name, arguments: values } = given as Exclude<Input, string | { product: unknown }>;
+  const { function: name, arguments: values } = given as Exclude<
+    Input,
+    string | { product: unknown } | { ratio: unknown }
+  >;
   return call(functions.get(name), mapped(values));
 }
 
