@@ -1,5 +1,5 @@
 import { type Factors, factorise, solveFactored } from "../numerics/lu.ts";
-import { airStates, airVelocities, evenStates, flowState, oddStates, partCount, stateCount } from "./flow-state.ts";
+import { airStates, airVelocities, askewParts, evenStates, flowState, oddStates, partCount } from "./flow-state.ts";
 import { flowsAlong, lookAt, type Vortices } from "./induced-velocity.ts";
 import type { Lattice } from "./lattice.ts";
 import { skewedWake } from "./skewed-wake.ts";
@@ -32,11 +32,7 @@ export function circulations(lattice: Lattice, vortices: Vortices): Float64Array
   solve(evenFactors, rightSides(lattice, size, evenStates), evenStates);
   solve(oddFactors, rightSides(lattice, count, oddStates), oddStates);
   const askew = skewedWake(lattice, result).map((flow) => -flow);
-  solve(
-    oddFactors,
-    askew,
-    evenStates.map((_, c) => stateCount + c),
-  );
+  solve(oddFactors, askew, askewParts);
   return result;
 }
 

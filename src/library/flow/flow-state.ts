@@ -6,23 +6,24 @@
 export const flowState = { u: 0, v: 1, w: 2, p: 3, q: 4, r: 5, tailplane: 6, fin: 7 } as const;
 export const stateCount = 8;
 
+export type Four = readonly [number, number, number, number];
+
 /** Numbers of the state that a glider with equal halves answers by a flow with equal halves; the rest by opposite ones. */
-export const evenStates = [flowState.u, flowState.w, flowState.q, flowState.tailplane] as const;
-export const oddStates = [flowState.v, flowState.p, flowState.r, flowState.fin] as const;
+export const evenStates: Four = [flowState.u, flowState.w, flowState.q, flowState.tailplane];
+export const oddStates: Four = [flowState.v, flowState.p, flowState.r, flowState.fin];
 
 /**
  * A flow has more parts than the state has numbers: in sideslip the wake leaves askew, and so each even number of the
  * state, times the sine of the sideslip, brings one more part, in the order of `evenStates`. All of these are odd.
  */
 export const partCount = stateCount + evenStates.length;
+export const askewParts: Four = [8, 9, 10, 11];
 
 /** The number of the state that a part of the flow goes with. */
 export const stateOf: readonly number[] = [...Array.from({ length: stateCount }, (_, k) => k), ...evenStates];
 
 /** 1 for a part of the flow that has equal halves, else −1; for numbers of the state the same. */
-export const parity: readonly number[] = Array.from({ length: partCount }, (_, k) =>
-  (evenStates as readonly number[]).includes(k) ? 1 : -1,
-);
+export const parity: readonly number[] = Array.from({ length: partCount }, (_, k) => (evenStates.includes(k) ? 1 : -1));
 
 /** Sine of the sideslip. */
 export function skewOf(state: Float64Array): number {
@@ -30,13 +31,12 @@ export function skewOf(state: Float64Array): number {
   return v === 0 ? 0 : v / Math.sqrt(u * u + v * v + w * w);
 }
 
-/** How much there is of each part of the flow at a state. */
-export function partsOf(state: Float64Array): Float64Array {
+/** Sets `into` to how much there is of each part of the flow at a state, and returns it. */
+export function partsOf(state: Float64Array, into = new Float64Array(partCount)): Float64Array {
   const skew = skewOf(state);
-  return Float64Array.from({ length: partCount }, (_, k) => {
-    const number = state[stateOf[k] as number] as number;
-    return k < stateCount ? number : skew * number;
-  });
+  for (let k = 0; k < stateCount; k++) into[k] = state[k] as number;
+  for (let c = 0; c < 4; c++) into[stateCount + c] = skew * (state[evenStates[c] as number] as number);
+  return into;
 }
 
 /** How many of the state's numbers move the air; the controls only turn surfaces. */

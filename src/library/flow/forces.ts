@@ -1,4 +1,4 @@
-import { airVelocities, evenStates, oddStates, partCount, stateCount, stateOf } from "./flow-state.ts";
+import { airVelocities, askewParts, evenStates, oddStates, partCount, stateCount, stateOf } from "./flow-state.ts";
 import { addInduced, roomFor } from "./induced-by-state.ts";
 import type { Vortices } from "./induced-velocity.ts";
 import type { Lattice, Strip } from "./lattice.ts";
@@ -149,7 +149,7 @@ function addBlock(
 }
 
 /** Parts of the flow, the even ones first. */
-const order: readonly number[] = [...evenStates, ...oddStates, ...evenStates.map((_, c) => stateCount + c)];
+const order: readonly number[] = [...evenStates, ...oddStates, ...askewParts];
 const evenCount = evenStates.length;
 
 /** The forms of the state from sums by parts; what is of second order in sideslip is left out. */

@@ -1,5 +1,5 @@
 import { type Polar, type StripForces, stripForces } from "../air/polar.ts";
-import { parity, stateCount } from "../flow/flow-state.ts";
+import { parity, partCount, partsOf } from "../flow/flow-state.ts";
 import type { Strip } from "../flow/lattice.ts";
 import type { LatticeFlow } from "../flow/solve-lattice.ts";
 
@@ -37,7 +37,7 @@ export interface SectionStrip {
   readonly polar: Polar;
   /** Nose-up moment coefficient beyond that of the mean line, which the lattice has already. */
   readonly extraMoment: number;
-  /** Circulation for each number of the state alone being 1. */
+  /** Circulation for each part of the flow. */
   readonly circulation: Float64Array;
 }
 
@@ -53,15 +53,17 @@ export function sectionLoads(
 ): SectionLoads {
   const strips = flow.lattice.strips.flatMap((strip) => bothHalves(flow, strip, polarOf(strip)));
   const wind = { x: 0, y: 0, z: 0 };
+  const parts = new Float64Array(partCount);
   return {
     add: (state, density, viscosity, loads) => {
       let stalled = 0;
+      partsOf(state, parts);
       for (const strip of strips) {
         const { place, spanY, spanZ, chord, area, polar, extraMoment, circulation } = strip;
         setWind(place, state);
         const across = speedAcross(spanY, spanZ);
         if (!(across > 0)) continue;
-        const straight = straightLift(circulation, state, across * chord);
+        const straight = straightLift(circulation, parts, across * chord);
         const forces = stripForces(polar, straight, (across * chord) / viscosity);
         if (forces.stalled > stalled) stalled = forces.stalled;
         const { x: ax, y: ay, z: az } = wind;
@@ -85,7 +87,7 @@ export function sectionLoads(
       strips.map((strip) => {
         setWind(strip.place, state);
         const across = speedAcross(strip.spanY, strip.spanZ);
-        const straight = straightLift(strip.circulation, state, across * strip.chord);
+        const straight = straightLift(strip.circulation, partsOf(state), across * strip.chord);
         const reynolds = (across * strip.chord) / viscosity;
         return { strip, straight, reynolds, forces: stripForces(strip.polar, straight, reynolds) };
       }),
@@ -114,9 +116,9 @@ interface Place {
 }
 
 /** Lift coefficient that the lattice says: 2Γ/(V·c), with V·c given. */
-function straightLift(circulation: Float64Array, state: Float64Array, speedTimesChord: number): number {
+function straightLift(circulation: Float64Array, parts: Float64Array, speedTimesChord: number): number {
   let strength = 0;
-  for (let k = 0; k < stateCount; k++) strength += (circulation[k] as number) * (state[k] as number);
+  for (let k = 0; k < partCount; k++) strength += (circulation[k] as number) * (parts[k] as number);
   return speedTimesChord > 0 ? (2 * strength) / speedTimesChord : 0;
 }
 
@@ -128,8 +130,8 @@ function bothHalves(
 ): readonly SectionStrip[] {
   const { edge, acrossY, acrossZ, surface, panel } = strip;
   const width = Math.hypot(acrossY, acrossZ);
-  const strength = new Float64Array(stateCount);
-  for (let k = 0; k < stateCount; k++) {
+  const strength = new Float64Array(partCount);
+  for (let k = 0; k < partCount; k++) {
     for (let row = strip.first; row < strip.first + strip.rows; row++) {
       strength[k] = (strength[k] as number) + (circulation[k * lattice.count + row] as number);
     }

@@ -9,7 +9,8 @@ export interface Factors {
 
 /**
  * Splits a matrix (row by row, overwritten) into triangles, with row exchange (Gaussian elimination; four pivots at a
- * time and two rows, so that each number is fetched once for several products). Returns null where the matrix is singular or not finite.
+ * time and four rows, so that each number is fetched once for several products). Returns null where the matrix is
+ * singular or not finite.
  */
 export function factorise(matrix: Float64Array, size: number): Factors | null {
   const order = Int32Array.from({ length: size }, (_, i) => i);
@@ -21,8 +22,8 @@ export function factorise(matrix: Float64Array, size: number): Factors | null {
       for (let above = start; above < row; above++) subtract(matrix, size, row, above, end);
     }
     let row = end;
-    for (; row + 1 < size; row += 2) subtractFourOfTwo(matrix, size, row, start);
-    if (row < size) subtractFour(matrix, size, row, start);
+    for (; row + 3 < size; row += 4) subtractFourOfFour(matrix, size, row, start);
+    for (; row < size; row++) subtractFour(matrix, size, row, start);
   }
   return { triangles: matrix, size, order };
 }
@@ -140,28 +141,40 @@ function subtractFour(m: Float64Array, size: number, row: number, start: number)
   }
 }
 
-/** The same for this row and the next. */
-function subtractFourOfTwo(m: Float64Array, size: number, row: number, start: number): void {
-  const to = row * size;
-  const next = to + size;
+/** The same for this row and the three after it. */
+function subtractFourOfFour(m: Float64Array, size: number, row: number, start: number): void {
+  const to0 = row * size;
+  const to1 = to0 + size;
+  const to2 = to1 + size;
+  const to3 = to2 + size;
   const a = start * size;
   const b = a + size;
   const c = b + size;
   const d = c + size;
-  const fa = m[to + start] as number;
-  const fb = m[to + start + 1] as number;
-  const fc = m[to + start + 2] as number;
-  const fd = m[to + start + 3] as number;
-  const ga = m[next + start] as number;
-  const gb = m[next + start + 1] as number;
-  const gc = m[next + start + 2] as number;
-  const gd = m[next + start + 3] as number;
+  const f0a = m[to0 + start] as number;
+  const f0b = m[to0 + start + 1] as number;
+  const f0c = m[to0 + start + 2] as number;
+  const f0d = m[to0 + start + 3] as number;
+  const f1a = m[to1 + start] as number;
+  const f1b = m[to1 + start + 1] as number;
+  const f1c = m[to1 + start + 2] as number;
+  const f1d = m[to1 + start + 3] as number;
+  const f2a = m[to2 + start] as number;
+  const f2b = m[to2 + start + 1] as number;
+  const f2c = m[to2 + start + 2] as number;
+  const f2d = m[to2 + start + 3] as number;
+  const f3a = m[to3 + start] as number;
+  const f3b = m[to3 + start + 1] as number;
+  const f3c = m[to3 + start + 2] as number;
+  const f3d = m[to3 + start + 3] as number;
   for (let j = start + 4; j < size; j++) {
     const ua = m[a + j] as number;
     const ub = m[b + j] as number;
     const uc = m[c + j] as number;
     const ud = m[d + j] as number;
-    m[to + j] = (m[to + j] as number) - fa * ua - fb * ub - fc * uc - fd * ud;
-    m[next + j] = (m[next + j] as number) - ga * ua - gb * ub - gc * uc - gd * ud;
+    m[to0 + j] = (m[to0 + j] as number) - f0a * ua - f0b * ub - f0c * uc - f0d * ud;
+    m[to1 + j] = (m[to1 + j] as number) - f1a * ua - f1b * ub - f1c * uc - f1d * ud;
+    m[to2 + j] = (m[to2 + j] as number) - f2a * ua - f2b * ub - f2c * uc - f2d * ud;
+    m[to3 + j] = (m[to3 + j] as number) - f3a * ua - f3b * ub - f3c * uc - f3d * ud;
   }
 }
