@@ -34,6 +34,7 @@ import { sum } from "./arithmetic/sum.ts";
 import { tan } from "./arithmetic/tan.ts";
 import { equivalentDihedral } from "./dihedral/equivalent-dihedral.ts";
 import { exactEquivalentDihedral } from "./dihedral/exact-equivalent-dihedral.ts";
+import { flowEquivalentDihedral } from "./dihedral/flow-equivalent-dihedral.ts";
 import { sinkCost } from "./dihedral/sink-cost.ts";
 import { tiltLoss } from "./dihedral/tilt-loss.ts";
 import { downwash } from "./flow/downwash.ts";
@@ -70,6 +71,7 @@ import { circle } from "./motion/circle.ts";
 import { modes } from "./motion/modes.ts";
 import { recovery } from "./motion/recovery.ts";
 import { release } from "./motion/release.ts";
+import { rollingTendency } from "./motion/rolling-tendency.ts";
 import { curvedWing } from "./shape/curved-wing.ts";
 import { fin } from "./shape/fin.ts";
 import { fuselageStick } from "./shape/fuselage-stick.ts";
@@ -116,6 +118,7 @@ export const functions: FunctionTable = functionTable([
   glider,
   equivalentDihedral,
   exactEquivalentDihedral,
+  flowEquivalentDihedral,
   tiltLoss,
   sinkCost,
   balance,
@@ -161,6 +164,7 @@ export const functions: FunctionTable = functionTable([
   circle,
   recovery,
   release,
+  rollingTendency,
   atmosphere,
   geopotentialAltitude,
   reynolds,

@@ -43,14 +43,17 @@ export function wingFacets(half: Half, glider: Pick<Glider, "seat_angle" | "seat
   }));
 }
 
-/** A half of a tailplane, from the root outwards. */
+/** A half of a tailplane, from the root outwards, tilted about the middle of its root. */
 export function tailFacets(tailplane: Tailplane, side: "right" | "left"): Facet[] {
   const { x, y, chord } = tailplane.stations;
-  const { incidence } = tailplane;
+  const { incidence, tilt } = tailplane;
   const at = (list: readonly number[], index: number) => list[index] ?? Number.NaN;
   const toSide = side === "right" ? 1 : -1;
   const z = tailHeight(tailplane);
-  const edge = (i: number): Edge => ({ x: at(x, i), y: toSide * at(y, i), z, chord: at(chord, i) });
+  const edge = (i: number): Edge => {
+    const out = toSide * at(y, i);
+    return { x: at(x, i), y: out * Math.cos(tilt), z: z + out * Math.sin(tilt), chord: at(chord, i) };
+  };
   return [{ start: edge(0), end: edge(1), incidence, seat: 0, camber: 0, panel: 1 }];
 }
 

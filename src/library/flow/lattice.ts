@@ -84,7 +84,7 @@ export interface Lattice {
 /** The lattice of a glider: its wing as bent and twisted, tailplane and fin where there are any. */
 export function latticeOf(glider: Glider, options: LatticeOptions): Lattice {
   const { wing, tailplane, fin } = glider;
-  const symmetric = wing.mirrored;
+  const symmetric = wing.mirrored && !tailplane?.tilt;
   const builder = new LatticeBuilder(options);
   const addHalves = (surface: "wing" | "tailplane", right: Facet[], left: Facet[], strips: number, rows: number) => {
     const cut = (half: readonly Facet[]) => cutFacets(half.map(widthOf), strips, options.evenStrips ? "none" : "outer");

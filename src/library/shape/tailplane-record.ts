@@ -31,6 +31,7 @@ export const tailplaneRecord = record(
     sweep: number("mm", "how far the tips' leading edge lies behind the root's"),
     thickness: number("mm", "thickness"),
     incidence: number("deg", "nose-up angle"),
+    tilt: number("deg", "tilt across, right tip up"),
     stations,
   },
   (tail) => `${numberText(tail.span, "mm")} span, ${numberText(tail.area, "cm^2")}`,

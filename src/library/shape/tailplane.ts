@@ -16,6 +16,11 @@ const parameters = {
     below: degrees(45),
     default: 0,
   }),
+  tilt: number("deg", "how far it is tilted across, its right tip up", {
+    above: -degrees(45),
+    below: degrees(45),
+    default: 0,
+  }),
 };
 
 /** `tailplane(…)`: a flat tailplane of two straight-tapered halves. */
@@ -30,7 +35,7 @@ export const tailplane = define({
   errors: [],
   assumptions: [
     "x runs aft from the leading edge of the wing's root, y to the right tip, z up.",
-    "Both halves are the same, flat and level across; the incidence changes no area or position.",
+    "Both halves are the same and in one plane; incidence and tilt change no area or position here, only what flow and all that flies by it find.",
   ],
   sources: [{ text: "Area and mean aerodynamic chord of a straight-tapered surface", mark: "derived" }],
   examples: [
@@ -45,6 +50,7 @@ export const tailplane = define({
         sweep: 0.005,
         z: 0.003,
         incidence: degrees(0.9),
+        tilt: 0,
       },
       result: {
         area: 0.006,
@@ -61,13 +67,16 @@ export const tailplane = define({
   compute: (given) => buildTailplane(given),
 });
 
-/** The tailplane of these sizes, in SI. */
-export function buildTailplane(given: FieldValues<typeof parameters>): Tailplane {
-  const { span, root_chord, tip_chord, x, sweep, z } = given;
+type Sizes = FieldValues<typeof parameters>;
+
+/** The tailplane of these sizes, in SI; level where no tilt is given. */
+export function buildTailplane(given: Omit<Sizes, "tilt"> & Partial<Sizes>): Tailplane {
+  const { span, root_chord, tip_chord, x, sweep, z, tilt = 0 } = given;
   const half = taperMeans({ length: span / 2, root_chord, tip_chord, sweep });
   const mac_x = x + half.behind;
   return {
     ...given,
+    tilt,
     area: 2 * half.area,
     mean_chord: (2 * half.area) / span,
     aspect_ratio: span ** 2 / (2 * half.area),
