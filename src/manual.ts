@@ -1,6 +1,6 @@
 /** The manual of all functions as a page without a script: the build puts it beside the app. */
 import { parseHTML } from "linkedom";
-import { functions } from "./library/index.ts";
+import { functions, latticeConvergence } from "./library/index.ts";
 import { manualPage } from "./views/reference/manual-page.ts";
 
 /** What the template has in the place of the manual. */
@@ -13,6 +13,6 @@ const place = "<!-- manual -->";
 export function manualHtml(template: string): string {
   if (!template.includes(place)) throw new Error(`got a page without ${place}, expected it where the manual goes`);
   const { document } = parseHTML("<!doctype html><html><body></body></html>");
-  const page = manualPage(functions, document as unknown as Document);
+  const page = manualPage(functions, latticeConvergence(), document as unknown as Document);
   return template.replaceAll(" crossorigin ", " ").replace(place, () => page.outerHTML);
 }

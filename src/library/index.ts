@@ -89,6 +89,7 @@ import { spiralParameter } from "./stability/spiral-parameter.ts";
 import { staticMargin } from "./stability/static-margin.ts";
 import { tailVolume } from "./stability/tail-volume.ts";
 
+export { type Fineness, latticeConvergence } from "./flow/convergence.ts";
 export type { Derivatives } from "./flow/derivatives-record.ts";
 export type { Flow } from "./flow/flow-record.ts";
 export type { Glide } from "./glide/glide-record.ts";

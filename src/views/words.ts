@@ -285,6 +285,17 @@ export const words = {
     manualIntro:
       "Every function that a formula of a notebook can call, by topic: what it takes and gives, its formula, what it assumes, where it comes from, and worked examples.",
     contents: "Topics",
+    convergence: {
+      title: "How fine the lattice is",
+      intro:
+        "A glider with three panels a side, tailplane and fin at 5 deg, by ever finer lattices. 12 × 4 and 6 × 3 are what flow takes if nothing else is said. C_lβ goes on falling a little with the rows, as the legs that lie upon the surface carry its force.",
+      lattice: "strips × rows of half the wing, of tail and fin",
+      unknowns: "vortices",
+      neutral: "neutral point",
+      efficiency: "span efficiency",
+      counts: (of: { strips: number; rows: number; tailStrips: number; tailRows: number }) =>
+        `${of.strips} × ${of.rows}, ${of.tailStrips} × ${of.tailRows}`,
+    },
     takes: "Takes",
     gives: "Gives",
     name: "name",

@@ -1,6 +1,7 @@
 /** The manual of all functions as the content of one page that needs no script. */
-import type { AnyFunctionSpec, FunctionTable } from "../../library/index.ts";
+import type { AnyFunctionSpec, Fineness, FunctionTable } from "../../library/index.ts";
 import { words } from "../words.ts";
+import { convergenceTable } from "./convergence-table.ts";
 import { topicsOf } from "./function-search.ts";
 import { functionSheet } from "./function-sheet.ts";
 import { make } from "./make.ts";
@@ -10,8 +11,10 @@ const { reference } = words;
 /** The id of a function's place on the page. */
 export const functionPlace = (name: string): string => `function-${name}`;
 
-/** Heading, topics as contents, then every function by topic. */
-export function manualPage(functions: FunctionTable, document: Document): HTMLElement {
+const finenessPlace = "lattice-fineness";
+
+/** Heading, topics as contents, then every function by topic, and how fine the lattice of the flow is. */
+export function manualPage(functions: FunctionTable, lattices: readonly Fineness[], document: Document): HTMLElement {
   const topics = topicsOf(functions.values());
   return make(
     document,
@@ -37,6 +40,7 @@ export function manualPage(functions: FunctionTable, document: Document): HTMLEl
           ),
         ]),
       ),
+      make(document, "p", {}, link(document, finenessPlace, reference.convergence.title)),
     ),
     topics.map((topic) =>
       make(
@@ -47,6 +51,7 @@ export function manualPage(functions: FunctionTable, document: Document): HTMLEl
         topic.functions.map((spec) => entry(spec, functions, document)),
       ),
     ),
+    convergenceTable(lattices, document, finenessPlace),
   );
 }
 
