@@ -1,17 +1,13 @@
 import { html, LitElement, type TemplateResult } from "lit";
-import { live } from "lit/directives/live.js";
-import { repeat } from "lit/directives/repeat.js";
 import type { Cell, HistoryStep } from "../cells/index.ts";
 import { moveBy, offerKinds } from "./cell-actions.ts";
-import { CellView, cellElementId } from "./cell-view.ts";
+import { CellList } from "./cell-list.ts";
+import type { CellView } from "./cell-view.ts";
 import type { Desk } from "./desk.ts";
 import { isEntry } from "./entering.ts";
 import { sameKeys } from "./same-keys.ts";
 import { seenIn } from "./step-words.ts";
 import { words } from "./words.ts";
-
-/** As many cells as any screen shows at once. */
-const firstScreen = 40;
 
 /** The notebook's text: its cells in order. A cell draws itself again on its own; the page only when the cells change. */
 export class Page extends LitElement {
@@ -19,17 +15,9 @@ export class Page extends LitElement {
   declare desk: Desk;
   private concealed: ReadonlyMap<string, string> = new Map();
   private stop: () => void = () => undefined;
-  /** The notebook that is drawn, and its cells as they were given to their elements. */
-  private drawn: { readonly serial: number; readonly cells: readonly Cell[] } = { serial: -1, cells: [] };
+  private readonly list = new CellList();
   /** Where the focus was last. */
   private stood: { readonly at: HTMLElement; readonly cell: Element; readonly index: number } | null = null;
-  private readonly nearness = new IntersectionObserver(
-    (entries) => {
-      for (const { target, isIntersecting } of entries) (target as CellView<Cell>).away = !isIntersecting;
-    },
-    { rootMargin: "150px" },
-  );
-
   protected override createRenderRoot(): HTMLElement {
     return this;
   }
@@ -52,77 +40,27 @@ export class Page extends LitElement {
     this.removeEventListener("keydown", this.key);
     this.removeEventListener("focusin", this.stand);
     this.stop();
-    this.nearness.disconnect();
+    this.list.clear();
   }
 
   /** A cell draws itself again; where a question hides others, or no longer does, they do too. */
   private follow(): void {
-    if (!this.takeInPlace()) this.requestUpdate();
-    const { concealed } = this.desk.session;
+    const { desk, list } = this;
+    if (this.isUpdatePending || !list.takeInPlace(desk)) this.requestUpdate();
+    const { concealed } = desk.session;
     if (sameKeys(concealed, this.concealed)) return;
     this.concealed = concealed;
-    for (const cell of this.cells) cell.requestUpdate();
+    for (const cell of list.all) cell.requestUpdate();
   }
 
-  /** Gives cells that say something else to their elements; false where elements come, go or move. */
-  private takeInPlace(): boolean {
-    const { serial, session } = this.desk;
-    const { cells } = session.notebook;
-    const { drawn } = this;
-    const isInPlace = (cell: Cell, index: number): boolean => {
-      const before = drawn.cells[index];
-      return cell === before || (cell.id === before?.id && cell.kind === before.kind);
-    };
-    const stays = !this.isUpdatePending && drawn.serial === serial && drawn.cells.length === cells.length;
-    if (!stays || !cells.every(isInPlace)) return false;
-    cells.forEach((cell, index) => {
-      if (cell !== drawn.cells[index]) (this.children[index] as CellView<Cell>).cell = cell;
-    });
-    this.drawn = { serial, cells };
-    return true;
-  }
-
-  /** Watching what is watched already changes nothing. */
   protected override updated(): void {
-    this.drawn = { serial: this.desk.serial, cells: this.desk.session.notebook.cells };
-    for (const cell of this.children) this.nearness.observe(cell);
+    this.list.take(this.desk);
     // While the focus goes from one place to another it is nowhere; where it stays so, it was lost.
     if (this.stood && document.activeElement === document.body) setTimeout(() => this.keepFocus());
   }
 
   protected override render(): TemplateResult {
-    const { session, serial } = this.desk;
-    if (session.notebook.cells.length === 0) return this.renderEmpty();
-    const isOpened = this.drawn.serial !== serial;
-    return html`${repeat(
-      session.notebook.cells,
-      ({ id }) => `${serial} ${id}`,
-      (cell, index) => this.renderCell(cell, isOpened && index >= firstScreen),
-    )}`;
-  }
-
-  /** Of a notebook that has just been opened, cells that stand further down than the first screen are patient. */
-  private renderCell(cell: Cell, isPatient: boolean): TemplateResult {
-    const { desk } = this;
-    switch (cell.kind) {
-      case "given":
-      case "derived":
-      case "check":
-        return html`<spanwise-formula-cell .desk=${desk} .isPatient=${isPatient} .cell=${live(cell)}></spanwise-formula-cell>`;
-      case "table":
-        return html`<spanwise-table-cell .desk=${desk} .isPatient=${isPatient} .cell=${live(cell)}></spanwise-table-cell>`;
-      case "note":
-        return html`<spanwise-note-cell .desk=${desk} .isPatient=${isPatient} .cell=${live(cell)}></spanwise-note-cell>`;
-      case "decision":
-        return html`<spanwise-decision-cell .desk=${desk} .isPatient=${isPatient} .cell=${live(cell)}></spanwise-decision-cell>`;
-      case "question":
-        return html`<spanwise-question-cell .desk=${desk} .isPatient=${isPatient} .cell=${live(cell)}></spanwise-question-cell>`;
-      case "study":
-        return html`<spanwise-study-cell .desk=${desk} .isPatient=${isPatient} .cell=${live(cell)}></spanwise-study-cell>`;
-      case "drawing":
-      case "chart":
-        return html`<spanwise-figure-cell .desk=${desk} .isPatient=${isPatient} .cell=${live(cell)}></spanwise-figure-cell>`;
-    }
+    return html`${this.desk.session.notebook.cells.length === 0 ? this.renderEmpty() : this.list.element}`;
   }
 
   private renderEmpty(): TemplateResult {
@@ -131,18 +69,14 @@ export class Page extends LitElement {
       <button type="button" class="add-cell" aria-haspopup="menu" @click=${add}>${words.addCell}</button></div>`;
   }
 
-  private get cells(): CellView<Cell>[] {
-    return [...this.children].filter((each): each is CellView<Cell> => each instanceof CellView);
-  }
-
   private readonly drawAll = (): void => {
-    for (const cell of this.cells) cell.drawFirst();
+    for (const cell of this.list.all) cell.drawFirst();
   };
 
   /** Remembers where the focus is, so that it can be kept when the cells change. */
   private readonly stand = ({ target }: FocusEvent): void => {
-    const cell = target instanceof Element ? target.closest(".cell") : null;
-    this.stood = cell && { at: target as HTMLElement, cell, index: this.cells.indexOf(cell as CellView<Cell>) };
+    const cell = target instanceof Element ? target.closest<CellView<Cell>>(".cell") : null;
+    this.stood = cell && { at: target as HTMLElement, cell, index: this.list.all.indexOf(cell) };
   };
 
   /** A moved cell takes the focus along; when the cell is gone, the one in its place gets it. */
@@ -155,8 +89,8 @@ export class Page extends LitElement {
       return;
     }
     if (stood.cell.isConnected) return;
-    const { cells } = this;
-    const next = cells[Math.min(stood.index, cells.length - 1)];
+    const { all } = this.list;
+    const next = all[Math.min(stood.index, all.length - 1)];
     next?.drawFirst();
     next?.scrollIntoView({ block: "nearest" });
     if (next) next.focusFirst();
@@ -181,7 +115,7 @@ export class Page extends LitElement {
   /** Begins to enter a cell that has just been put in. */
   private readonly begin = async ({ detail }: CustomEvent<string>): Promise<void> => {
     await this.updateComplete;
-    const cell = document.getElementById(cellElementId(detail)) as CellView<Cell> | null;
+    const cell = this.list.get(detail);
     cell?.scrollIntoView({ block: "nearest" });
     cell?.drawFirst();
     await cell?.updateComplete;
@@ -198,15 +132,14 @@ export class Page extends LitElement {
   /** Brings into view where it is seen what a step did or took back. */
   async reveal(step: HistoryStep): Promise<void> {
     await this.updateComplete;
-    const place = (id: string): HTMLElement | null => document.getElementById(cellElementId(id));
-    const id = seenIn(step, (each) => place(each) !== null);
-    if (id !== undefined) place(id)?.scrollIntoView({ block: "nearest" });
+    const id = seenIn(step, (each) => this.list.get(each) !== undefined);
+    if (id !== undefined) this.list.get(id)?.scrollIntoView({ block: "nearest" });
   }
 
   /** Brings the cell of this id into view and gives it the focus. */
   async show(id: string): Promise<void> {
     await this.updateComplete;
-    const element = document.getElementById(cellElementId(id)) as CellView<Cell> | null;
+    const element = this.list.get(id);
     element?.drawFirst();
     element?.scrollIntoView({ block: "center" });
     element?.focusFirst();

@@ -8,7 +8,7 @@ const focused = (page: Page): Promise<string | null | undefined> =>
 
 /** Names of the groups on the page, in order. */
 const order = (page: Page): Promise<string[]> =>
-  page.locator("spanwise-page > .cell").evaluateAll((all) => all.map((each) => each.ariaLabel ?? ""));
+  page.locator("spanwise-page .cell").evaluateAll((all) => all.map((each) => each.ariaLabel ?? ""));
 
 async function choose(page: Page, name: string, item: string): Promise<void> {
   await cell(page, name).hover();

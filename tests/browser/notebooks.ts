@@ -83,7 +83,7 @@ export async function withoutDialogs(page: Page): Promise<void> {
 export async function openNotebook(page: Page, notebook: Notebook | string, name = "trainer.json"): Promise<void> {
   await withoutDialogs(page);
   const text = typeof notebook === "string" ? notebook : writeNotebook(notebook);
-  const before = await page.locator("spanwise-page > *").first().elementHandle();
+  const before = await page.locator("spanwise-page :is(.cell, .empty-page)").first().elementHandle();
   const chooser = page.waitForEvent("filechooser");
   await page.getByRole("button", { name: "Open", exact: true }).click();
   await (await chooser).setFiles({ name, mimeType: "application/json", buffer: Buffer.from(text) });
