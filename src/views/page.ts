@@ -1,5 +1,6 @@
 import { html, LitElement, type TemplateResult } from "lit";
 import type { Cell, HistoryStep } from "../cells/index.ts";
+import { bringIntoView } from "./bring-into-view.ts";
 import { moveBy, offerKinds } from "./cell-actions.ts";
 import { CellList } from "./cell-list.ts";
 import type { CellView } from "./cell-view.ts";
@@ -116,10 +117,11 @@ export class Page extends LitElement {
   private readonly begin = async ({ detail }: CustomEvent<string>): Promise<void> => {
     await this.updateComplete;
     const cell = this.list.get(detail);
-    cell?.scrollIntoView({ block: "nearest" });
-    cell?.drawFirst();
-    await cell?.updateComplete;
-    cell?.begin();
+    if (!cell) return;
+    cell.drawFirst();
+    bringIntoView(cell, "nearest");
+    await cell.updateComplete;
+    cell.begin();
   };
 
   /** Brings a cell into view and gives it the focus, by name or id. */
@@ -133,15 +135,17 @@ export class Page extends LitElement {
   async reveal(step: HistoryStep): Promise<void> {
     await this.updateComplete;
     const id = seenIn(step, (each) => this.list.get(each) !== undefined);
-    if (id !== undefined) this.list.get(id)?.scrollIntoView({ block: "nearest" });
+    const cell = id === undefined ? undefined : this.list.get(id);
+    if (cell) bringIntoView(cell, "nearest");
   }
 
   /** Brings the cell of this id into view and gives it the focus. */
   async show(id: string): Promise<void> {
     await this.updateComplete;
-    const element = this.list.get(id);
-    element?.drawFirst();
-    element?.scrollIntoView({ block: "center" });
-    element?.focusFirst();
+    const cell = this.list.get(id);
+    if (!cell) return;
+    cell.drawFirst();
+    bringIntoView(cell, "center");
+    cell.focusFirst();
   }
 }

@@ -83,6 +83,10 @@ export async function withoutDialogs(page: Page): Promise<void> {
 export async function openNotebook(page: Page, notebook: Notebook | string, name = "trainer.json"): Promise<void> {
   await withoutDialogs(page);
   const text = typeof notebook === "string" ? notebook : writeNotebook(notebook);
+  // Until the notebook that comes up first is there, the page is an empty one.
+  await page.waitForFunction(
+    () => (document.querySelector("spanwise-page") as { desk?: { serial: number } } | null)?.desk?.serial,
+  );
   const before = await page.locator("spanwise-page :is(.cell, .empty-page)").first().elementHandle();
   const chooser = page.waitForEvent("filechooser");
   await page.getByRole("button", { name: "Open", exact: true }).click();
