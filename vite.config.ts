@@ -5,6 +5,7 @@ export default defineConfig({
   // Relative addresses: the built files work under any path.
   base: "./",
   plugins: [lezer()],
+  worker: { format: "es", plugins: () => [lezer()] },
   build: {
     target: "es2023",
     // The page's policy allows no data: addresses, so small fonts and pictures stay files too.

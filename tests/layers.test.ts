@@ -12,9 +12,9 @@ const arrows: readonly { from: RegExp; room: RegExp; may: RegExp; mayAsType?: Re
   { from: /^views\//, room: /^views\//, may: /^(library|cells)\/index\.ts$/ },
   { from: /^tools\//, room: /^tools\//, may: /^$/ },
   {
-    from: /^(main|evaluate|manual)\.ts$/,
+    from: /^(main|worker|evaluate|manual)\.ts$/,
     room: /^$/,
-    may: /^((library|cells|views)\/index\.ts|views\/([\w-]+\.css|format\.ts|reference\/manual-page\.ts)|\.\.\/notebooks\/.*)$/,
+    may: /^((library|cells|views)\/index\.ts|worker\.ts|views\/([\w-]+\.css|format\.ts|reference\/manual-page\.ts)|\.\.\/notebooks\/.*)$/,
   },
 ];
 

@@ -55,7 +55,7 @@ function stepOf(reading: Reading, around: Surroundings, needed: readonly Step[])
     functions: around.functions,
     near: (name) => around.near(name, reading.signature?.name),
     lookup: (name) => namedOf(around.byName(name)),
-    calls: { count: 0 },
+    calls: { count: 0, isSlow: false },
   };
   const root = rootOf(reading);
   const mentions = mentionsOf(parts, names, cell.kind === "table" ? cell.columns.map(({ name }) => name) : []);
@@ -72,12 +72,13 @@ function stepOf(reading: Reading, around: Surroundings, needed: readonly Step[])
         return { ...frame, definition, run: runner({ run: () => false, shape: booleanShape }) };
       }
       const typed = check(tree, text, scope);
-      if (cell.kind === "check") return { ...frame, ...checkStep(typed, compilation, runner) };
-      return { ...frame, ...valueStep(cell, typed, text, compilation, runner, around.functions) };
+      const { isSlow } = scope.calls;
+      if (cell.kind === "check") return { ...frame, isSlow, ...checkStep(typed, compilation, runner) };
+      return { ...frame, isSlow, ...valueStep(cell, typed, text, compilation, runner, around.functions) };
     }
     case "table": {
       const { shape, run } = compileTable(cell, parts, scope, compilation);
-      return { ...frame, shape, run: runner({ run, shape }) };
+      return { ...frame, isSlow: scope.calls.isSlow, shape, run: runner({ run, shape }) };
     }
     case "drawing": {
       const { text, tree } = onlyPart(parts);
@@ -193,6 +194,7 @@ const blank = (reading: Reading): Step => ({
   definition: null,
   range: null,
   plusMinus: null,
+  isSlow: false,
   run: () => {
     throw new Error("got a run of a blank step, expected a compiled one");
   },

@@ -30,7 +30,10 @@ export function secretsOf(
   };
 }
 
-/** Tells the value of a part; null where an input of it has none, where it fails, and where it must stay hidden. */
+/**
+ * Tells the value of a part; null where an input of it has none, where it fails, and where it must stay hidden. What is
+ * slow is not computed again for that: the whole formula has the value of its cell, a part of it none.
+ */
 export function valuesOf(
   step: Step,
   program: Program,
@@ -43,6 +46,7 @@ export function valuesOf(
   return (part) => {
     const parts = partsOf(part);
     if (!parts.every((each) => isKnown(each, names, inputs)) || givesAway(parts, secrets)) return null;
+    if (step.isSlow && isSlow(parts)) return isWhole(part, step) ? told(results(step.id)) : null;
     try {
       return compileTree(part, compilation)(inputs as readonly Ok[], []);
     } catch (error) {
@@ -57,6 +61,16 @@ function namesBehind({ structure, steps }: Program, { id }: Step): string[] {
   const needs = structure.needs[structure.placeOfId.get(id) ?? -1] ?? [];
   return [...new Set(needs.flatMap((need) => steps[need]?.definition?.inputs ?? steps[need]?.name ?? []))];
 }
+
+const isSlow = (parts: readonly TypedTree[]): boolean =>
+  parts.some(
+    (part) =>
+      (part.type === "call" && part.spec.isSlow === true) || (part.type === "apply" && isSlow(partsOf(part.body))),
+  );
+
+const isWhole = ({ at }: TypedTree, { tree }: Step): boolean => tree?.at[0] === at[0] && tree.at[1] === at[1];
+
+const told = (result: Result | undefined): Value | null => (result?.ok ? result.value : null);
 
 /** A call of a function cell takes whatever its body names. */
 function isKnown(part: TypedTree, names: readonly string[], inputs: readonly (Result | undefined)[]): boolean {

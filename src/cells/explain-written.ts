@@ -56,7 +56,7 @@ function entryOf(program: Program, { cell, reading }: Step, { row, column }: Ent
     functions: program.functions,
     near: program.structure.near,
     lookup: (name) => namedOf(program.byName.get(name)),
-    calls: { count: 0 },
+    calls: { count: 0, isSlow: false },
   };
   try {
     return { text, tree, typed: check(tree, text, scope), fault: null, unit };

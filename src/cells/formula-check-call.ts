@@ -30,6 +30,7 @@ export function checkCall(tree: CallTree, text: string, scope: Scope, check: Che
 }
 
 function checkLibraryCall(spec: AnyFunctionSpec, tree: CallTree, text: string, scope: Scope, check: Check): TypedTree {
+  scope.calls.isSlow ||= spec.isSlow === true;
   const names = Object.keys(spec.parameters);
   const typed = (argument: Argument): TypedTree => check(argument.value, text, scope, true);
   const call = new Call(spec, tree.at, text);
@@ -185,7 +186,8 @@ function checkFunctionCell(cell: FunctionCell, tree: CallTree, text: string, sco
     throw new FormulaError("wrong_argument", messages.missingArgument(tree.name, parameter, ""), tree.at);
   });
   const { body, calls } = bodyOf(cell, given, tree);
-  scope.calls.count += calls;
+  scope.calls.count += calls.count;
+  scope.calls.isSlow ||= calls.isSlow;
   if (scope.calls.count > limits.calls)
     throw new FormulaError("too_large", messages.tooManyCalls(limits.calls), tree.at);
   const { parameters } = cell;

@@ -33,9 +33,9 @@ export function functionCell(
       const own = new Map(
         parameters.map((parameter, index) => [parameter, { shape: shapes[index] as Shape, index }] as const),
       );
-      const calls = { count: 1 };
+      const calls = { count: 1, isSlow: false };
       const typed = checkWithUnit(check(body, text, { ...scope, parameters: own, calls }), unit, text);
-      const made = { body: typed, calls: calls.count };
+      const made = { body: typed, calls };
       checked.set(key, made);
       return made;
     },

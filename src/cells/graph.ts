@@ -1,7 +1,7 @@
 /** The one door to the reactive engine: schedules a program's steps so that each runs when its inputs have changed. */
 import { type Module, Runtime, type Variable } from "@observablehq/runtime";
-import { GraphNode } from "./graph-node.ts";
-import type { Program } from "./step.ts";
+import { type Elsewhere, GraphNode } from "./graph-node.ts";
+import type { Program, Step } from "./step.ts";
 import type { Result } from "./value.ts";
 
 /** Computes on a microtask, so that it runs without a browser, in hidden tabs, and in the frame of the edit. */
@@ -12,11 +12,14 @@ class PromptRuntime extends Runtime {
 }
 
 export interface GraphListener {
-  /** A cell has a new result. */
-  onResult(id: string, result: Result): void;
-  /** All cells that were waiting to run have run. */
+  /** A cell has a new result, or has begun or ceased to wait for one that is computed elsewhere. */
+  onResult(id: string, result: Result | undefined): void;
+  /** All cells that were waiting to run here have run. */
   onSettled(): void;
 }
+
+/** Computes a slow step of a program elsewhere: calls back, never at once. Gives what calls it off. */
+export type Delegate = (program: Program, step: Step, done: (result: Result) => void) => () => void;
 
 /** Cells of which each is the only input of the next and needed by nothing else: one variable of the engine. */
 interface Run {
@@ -41,18 +44,48 @@ export class Graph {
   private running = 0;
   private waiting: (() => void)[] = [];
   private updating = false;
+  /** Those that are told to wait for what is computed elsewhere. */
+  private readonly pending = new Set<GraphNode>();
+  private readonly elsewhere: Elsewhere | null;
 
-  constructor(private readonly listener: GraphListener) {}
+  /** Slow steps are handed to `delegate`, where there is one, and never run here. */
+  constructor(
+    private readonly listener: GraphListener,
+    delegate: Delegate | null = null,
+  ) {
+    this.elsewhere =
+      delegate &&
+      ((node, done) =>
+        delegate(this.current as Program, node.step, (result) => {
+          done(result);
+          this.follow(node);
+        }));
+  }
 
   /** The latest result of a cell; undefined until it has run for the first time. */
   result(id: string): Result | undefined {
     return this.nodes.get(id)?.told;
   }
 
-  /** Resolves once every cell has the result of the latest program. */
+  /** True while the result of a cell is that of before, or not there, because it follows from one computed elsewhere. */
+  isPending(id: string): boolean {
+    return this.nodes.get(id)?.isToldPending === true;
+  }
+
+  /** How many cells are pending. */
+  get pendingCount(): number {
+    return this.pending.size;
+  }
+
+  /** Resolves once every cell has the result of the latest program, or is pending. */
   settled(): Promise<void> {
     if (this.isDone()) return Promise.resolve();
     return new Promise((resolve) => this.waiting.push(resolve));
+  }
+
+  /** Lets go of all results, so that those of the next program are never taken for those of before. */
+  forget(): void {
+    for (const node of this.nodes.values()) node.forget();
   }
 
   /** Takes a program in place of the one before: only steps that are new, gone or changed are touched. */
@@ -67,11 +100,25 @@ export class Graph {
       if (node?.step === step) return;
       relinked ||= !node || !sameItems(node.step.inputs, step.inputs);
       if (node) node.step = step;
-      else this.nodes.set(step.id, new GraphNode(step));
+      else this.nodes.set(step.id, new GraphNode(step, this.elsewhere));
       changed.push(this.nodes.get(step.id) as GraphNode);
     });
     const added = relinked ? this.relink(program) : [];
     for (const run of new Set([...added, ...changed.flatMap((node) => this.runOf.get(node) ?? [])])) this.define(run);
+    this.compute();
+  }
+
+  /** Lets go of everything: nobody hears of anything any more, and who waits waits no longer. */
+  dispose(): void {
+    for (const run of this.runs.values()) run.gone = true;
+    for (const node of this.nodes.values()) node.leave();
+    this.nodes.clear();
+    this.pending.clear();
+    this.runtime.dispose();
+    this.release();
+  }
+
+  private compute(): void {
     this.updating = true;
     this.runtime._compute().then(() => {
       this.updating = this.runtime._computing !== null;
@@ -79,12 +126,12 @@ export class Graph {
     });
   }
 
-  /** Lets go of everything: nobody hears of anything any more, and who waits waits no longer. */
-  dispose(): void {
-    for (const run of this.runs.values()) run.gone = true;
-    this.nodes.clear();
-    this.runtime.dispose();
-    this.release();
+  /** Takes a result that came from elsewhere on to all that need it. */
+  private follow(node: GraphNode): void {
+    const run = this.runOf.get(node);
+    if (!run) return;
+    this.define(run);
+    this.compute();
   }
 
   /**
@@ -92,7 +139,12 @@ export class Graph {
    * those that are new, still to be defined.
    */
   private relink(program: Program): readonly Run[] {
-    for (const id of this.nodes.keys()) if (!program.byId.get(id)) this.nodes.delete(id);
+    for (const [id, node] of this.nodes) {
+      if (program.byId.get(id)) continue;
+      node.leave();
+      this.nodes.delete(id);
+      this.pending.delete(node);
+    }
     const uses = new Map<string, number>();
     for (const { inputs } of program.steps) for (const id of inputs) uses.set(id, (uses.get(id) ?? 0) + 1);
     const cut = new Map<GraphNode, GraphNode[]>();
@@ -182,9 +234,12 @@ export class Graph {
   }
 
   private tell(node: GraphNode): void {
-    const { result } = node;
-    if (result === undefined || node.told === result) return;
+    const { result, isPending } = node;
+    if (node.told === result && node.isToldPending === isPending) return;
     node.told = result;
+    node.isToldPending = isPending;
+    if (isPending) this.pending.add(node);
+    else this.pending.delete(node);
     this.listener.onResult(node.step.id, result);
   }
 

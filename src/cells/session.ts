@@ -2,7 +2,7 @@ import type { FunctionTable } from "../library/spec.ts";
 import type { Notebook } from "./cell.ts";
 import { compile } from "./compile.ts";
 import { concealedCells } from "./concealed.ts";
-import { Graph } from "./graph.ts";
+import { type Delegate, Graph } from "./graph.ts";
 import { hiddenCells } from "./hidden.ts";
 import { History, type Step } from "./history.ts";
 import type { Program } from "./step.ts";
@@ -10,25 +10,35 @@ import type { Result } from "./value.ts";
 
 type Stop = () => void;
 
+const blank: Notebook = { title: "", cells: [], trials: [] };
+
 /** An open notebook: what it says, its compiled cells, their latest results, and who wants to hear of a change. */
 export class Session {
   /** While true nothing can be edited, undone or redone here: somebody else edits this notebook. It can be opened. */
   readOnly = false;
-  private current: Notebook = { title: "", cells: [], trials: [] };
+  private current = blank;
   private compiled: Program;
   private history = new History();
   private hiddenIds: ReadonlySet<string> = new Set();
   private concealedIds: ReadonlyMap<string, string> = new Map();
-  private readonly resultListeners = new Map<string, Set<(result: Result) => void>>();
+  private readonly resultListeners = new Map<string, Set<(result: Result | undefined) => void>>();
   private readonly settledListeners = new Set<() => void>();
   private readonly notebookListeners = new Set<() => void>();
-  private readonly graph = new Graph({
-    onResult: (id, result) => tell(this.resultListeners.get(id), result),
-    onSettled: () => tell(this.settledListeners, undefined),
-  });
+  private readonly graph: Graph;
 
-  constructor(private readonly functions: FunctionTable) {
+  /** Slow cells are computed by `delegate`, where there is one, and all others here. */
+  constructor(
+    private readonly functions: FunctionTable,
+    delegate: Delegate | null = null,
+  ) {
     this.compiled = compile([], functions);
+    this.graph = new Graph(
+      {
+        onResult: (id, result) => tell(this.resultListeners.get(id), result),
+        onSettled: () => tell(this.settledListeners, undefined),
+      },
+      delegate,
+    );
   }
 
   get notebook(): Notebook {
@@ -42,6 +52,10 @@ export class Session {
   /** Takes another notebook in place of the open one; what was done to that one can no longer be undone. */
   open(notebook: Notebook): void {
     this.history = new History();
+    // Cells of two notebooks can have the same id: none may show, as its old value, that of the other one.
+    this.graph.forget();
+    this.compiled = compile([], this.functions);
+    this.current = blank;
     this.take(notebook);
   }
 
@@ -104,13 +118,26 @@ export class Session {
     return this.graph.result(id);
   }
 
-  /** Resolves once every result follows from the notebook as it now is; it needs no frame, only microtasks. */
+  /** True while a cell keeps the result of before, or has none yet, because it follows from one computed elsewhere. */
+  isPending(id: string): boolean {
+    return this.graph.isPending(id);
+  }
+
+  /** How many cells are pending. */
+  get pendingCount(): number {
+    return this.graph.pendingCount;
+  }
+
+  /**
+   * Resolves once every result that is not pending follows from the notebook as it now is; it needs no frame, only
+   * microtasks.
+   */
   settled(): Promise<void> {
     return this.graph.settled();
   }
 
-  /** Calls back at each new result of one cell. Gives what ends it. */
-  onResult(id: string, listener: (result: Result) => void): Stop {
+  /** Calls back at each new result of one cell, and when it becomes pending or ceases to be. Gives what ends it. */
+  onResult(id: string, listener: (result: Result | undefined) => void): Stop {
     const listeners = this.resultListeners.get(id) ?? new Set();
     this.resultListeners.set(id, listeners.add(listener));
     return () => {

@@ -58,5 +58,5 @@ export const standalone = (functions: FunctionTable): Scope => ({
   functions,
   lookup: () => undefined,
   near: () => null,
-  calls: { count: 0 },
+  calls: { count: 0, isSlow: false },
 });

@@ -32,6 +32,8 @@ export interface Step {
   readonly range: { readonly from: number; readonly to: number; readonly step: number | null } | null;
   /** Of a given: by how much it may be off, where it says so. */
   readonly plusMinus: PlusMinus | null;
+  /** It calls a function that is slow, itself or by way of a function cell. */
+  readonly isSlow: boolean;
   run(inputs: readonly Result[]): Result;
 }
 

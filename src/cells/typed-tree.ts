@@ -54,9 +54,17 @@ export interface Scope {
   near(name: string): string | null;
   /** Parameters of the function cell being checked, by name. */
   readonly parameters?: ReadonlyMap<string, { readonly shape: Shape; readonly index: number }>;
-  /** Calls of function cells so far, those within their bodies included. */
-  readonly calls: { count: number };
+  /** What was met so far, the bodies of the function cells that are called included. */
+  readonly calls: Calls;
 }
+
+export interface Calls {
+  /** Calls of function cells. */
+  count: number;
+  /** A function of the library is called that is slow. */
+  isSlow: boolean;
+}
+
 /** A cell's value by its shape, a function cell, a study, or a cell without any: it waits for the cell at the root. */
 export type Named =
   | { readonly shape: Shape }
@@ -75,8 +83,8 @@ export interface FunctionCell {
   check(shapes: readonly Shape[]): CheckedBody;
 }
 
-/** The body of a function cell, and how many calls of function cells one of it makes at most, itself included. */
+/** The body of a function cell, and what a call of it comes to at most, itself included. */
 export interface CheckedBody {
   readonly body: TypedTree;
-  readonly calls: number;
+  readonly calls: Readonly<Calls>;
 }

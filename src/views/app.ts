@@ -1,5 +1,5 @@
 import { html, LitElement, nothing, type PropertyValues, type TemplateResult } from "lit";
-import { type Notebook, NotebookError, Session, type Subject, writeNotebook } from "../cells/index.ts";
+import { type Crew, type Notebook, NotebookError, Session, type Subject, writeNotebook } from "../cells/index.ts";
 import type { FunctionTable } from "../library/index.ts";
 import { loadWhy } from "./ask-why.ts";
 import { Baseline } from "./baseline.ts";
@@ -52,12 +52,16 @@ export class App extends LitElement {
   private readonly keeping: Keeping;
   private comparing = 0;
 
-  constructor(functions: FunctionTable, shipped: Shipped) {
+  constructor(
+    functions: FunctionTable,
+    shipped: Shipped,
+    private readonly crew: Crew,
+  ) {
     super();
-    this.session = new Session(functions);
+    this.session = this.newSession(functions);
     this.file = new OpenFile(this.session);
     this.keeping = new Keeping(this.forKeeping(shipped));
-    const [baseline, swept, idle] = [new Baseline(), new SweptRows(), new IdleQueue()];
+    const [baseline, swept, idle] = [this.newBaseline(functions), new SweptRows(), new IdleQueue()];
     const { drafts } = this.keeping;
     this.desk = { serial: 0, session: this.session, functions, baseline, drafts, swept, idle };
     this.alarm = null;
@@ -151,6 +155,14 @@ export class App extends LitElement {
     </dialog>`;
   }
 
+  private newSession(functions: FunctionTable): Session {
+    return new Session(functions, this.crew.compute);
+  }
+
+  private newBaseline(functions: FunctionTable): Baseline {
+    return new Baseline(() => this.newSession(functions));
+  }
+
   private forKeeping(shipped: Shipped): KeptApp {
     const { session, file } = this;
     return {
@@ -177,7 +189,7 @@ export class App extends LitElement {
       console.error(error);
       this.alarm = words.demoMissing;
     }
-    whenIdle(() => Promise.all([loadEditor(), loadWhy()]), 3000);
+    whenIdle(() => Promise.all([loadEditor(), loadWhy()]).then(() => this.crew.warm()), 3000);
   }
 
   private async ask(): Promise<void> {
@@ -219,7 +231,7 @@ export class App extends LitElement {
   }
 
   private async take(notebook: Notebook, saved: Notebook, { name, handle }: InFile): Promise<void> {
-    const baseline = new Baseline();
+    const baseline = this.newBaseline(this.desk.functions);
     // First the desk: cells that are asked to draw by the session are then those of the new notebook.
     this.asked = null;
     this.desk = { ...this.desk, serial: this.desk.serial + 1, baseline, swept: new SweptRows() };

@@ -23,6 +23,9 @@ export class Bar extends LitElement {
   declare entered: boolean;
   private titleBefore = "";
   private stops: (() => void)[] = [];
+  /** Values are being computed elsewhere: since a moment ago, and for longer than a moment. */
+  private lasting: number | undefined = undefined;
+  private lasts = false;
 
   constructor() {
     super();
@@ -51,6 +54,7 @@ export class Bar extends LitElement {
       ${this.renderTitle()}
       ${this.renderKept()}
       <p class="saving" role="status">${this.saving}</p>
+      <p class="computing" role="status">${this.renderPending()}</p>
       ${this.renderChecks()}
       <div class="actions">
         ${this.renderHistory()}
@@ -111,6 +115,22 @@ export class Bar extends LitElement {
     const name = label(step ? stepWords(step) : "");
     return html`<button type="button" class="sign-button" title="${name} (${key})" aria-label=${name}
       aria-disabled=${step ? "false" : "true"} @click=${() => this.ask(event)}><span aria-hidden="true">${sign}</span></button>`;
+  }
+
+  /** Told only where it lasts, so that a drag is not accompanied by it. */
+  private renderPending(): string {
+    const count = this.desk.session.pendingCount;
+    if (count === 0) {
+      clearTimeout(this.lasting);
+      this.lasting = undefined;
+      this.lasts = false;
+      return "";
+    }
+    this.lasting ??= window.setTimeout(() => {
+      this.lasts = true;
+      this.requestUpdate();
+    }, 700);
+    return this.lasts ? words.computing(count) : "";
   }
 
   private renderChecks(): TemplateResult | typeof nothing {

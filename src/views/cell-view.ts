@@ -57,6 +57,11 @@ export abstract class CellView<C extends Cell> extends LitElement {
     return this.desk.session.result(this.cell.id);
   }
 
+  /** True while the result is that of before, or not there, because it is computed elsewhere. */
+  protected get isPending(): boolean {
+    return this.desk.session.isPending(this.cell.id);
+  }
+
   /** The hidden cell that this one would give away, by id; undefined where it shows its value. */
   protected get concealing(): string | undefined {
     return this.desk.session.concealed.get(this.cell.id);
@@ -206,6 +211,10 @@ export const askedName = (about: string): string => /^\s*(\w+)/.exec(about)?.[1]
 /** The value place of a cell that has none. */
 export const noValue = (waits: boolean): TemplateResult =>
   html`<span class="none"><span aria-hidden="true">—</span><span class="unseen">${waits ? words.waiting : words.noValue}</span></span>`;
+
+/** Said, not shown, after a value that is computed anew; shown it is dimmed. */
+export const busyNote = (isPending: boolean): TemplateResult | typeof nothing =>
+  isPending ? html`<span class="unseen">, ${words.beingComputed}</span>` : nothing;
 
 /** The button in the margin that begins to enter what a cell says. */
 export const detailsButton = (label: string, enter: () => void): TemplateResult =>

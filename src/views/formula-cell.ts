@@ -7,7 +7,7 @@ import {
   type Notebook,
   readSignature,
 } from "../cells/index.ts";
-import { errorLine, hiddenValue, noValue } from "./cell-view.ts";
+import { busyNote, errorLine, hiddenValue, noValue } from "./cell-view.ts";
 import { checkValue } from "./check-value.ts";
 import type { Caret, Fault, Leaving } from "./entering.ts";
 import { jointOf } from "./format.ts";
@@ -64,11 +64,11 @@ export class FormulaCell extends ReasonedCell<GivenCell | DerivedCell | CheckCel
   }
 
   private renderValue(): TemplateResult {
-    const { result, cell } = this;
+    const { result, cell, isPending } = this;
     const { parameters } = readSignature(cell.name);
     const stale = this.held !== null || (result === undefined && !parameters);
-    return html`<output class="value${stale ? " stale" : ""}" aria-label=${words.valueOf(this.bareName)} aria-live="off"
-      >${this.valueContent(parameters)}</output>`;
+    return html`<output class="value${stale ? " stale" : ""}${isPending ? " busy" : ""}" aria-label=${words.valueOf(this.bareName)}
+      aria-live="off" aria-busy=${isPending ? "true" : "false"}>${this.valueContent(parameters)}${busyNote(isPending && result !== undefined)}</output>`;
   }
 
   private valueContent(parameters: readonly string[] | null): TemplateResult | string {

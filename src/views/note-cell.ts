@@ -1,7 +1,7 @@
 import { html, nothing, type TemplateResult } from "lit";
 import { concealedBraces, editCell, type NoteCell, segments } from "../cells/index.ts";
 import { askWhy } from "./ask-why.ts";
-import { askedName, CellView, errorLine } from "./cell-view.ts";
+import { askedName, busyNote, CellView, errorLine } from "./cell-view.ts";
 import type { Leaving } from "./entering.ts";
 import { hole, proseTemplate, readProse, withoutHoles } from "./markdown.ts";
 import { type MenuItem, openMenu } from "./menu.ts";
@@ -60,7 +60,9 @@ export class NoteCellView extends CellView<NoteCell> {
 
   private renderLive(index: number, name: string): TemplateResult {
     const part = this.result?.parts?.[index];
-    if (part?.ok) return html`<b class="live" @click=${() => this.askOf(askedName(name))}>${oneLine(part)}</b>`;
+    const { isPending } = this;
+    if (part?.ok)
+      return html`<b class="live${isPending ? " busy" : ""}" @click=${() => this.askOf(askedName(name))}>${oneLine(part)}${busyNote(isPending)}</b>`;
     if (part === undefined) return html`<b class="live stale">${words.pending}</b>`;
     return html`<b class="live ${part.error.code === "waits" ? "awaited" : "faulty"}">{${name}}</b>`;
   }

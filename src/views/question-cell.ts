@@ -2,7 +2,7 @@ import { html, nothing, type TemplateResult } from "lit";
 import { editCell, type QuestionCell } from "../cells/index.ts";
 import { askFirst } from "./ask-first.ts";
 import { joinBecause, splitBecause } from "./because.ts";
-import { askedName, CellView, detailsButton, errorLine, noValue } from "./cell-view.ts";
+import { askedName, busyNote, CellView, detailsButton, errorLine, noValue } from "./cell-view.ts";
 import { checkValue } from "./check-value.ts";
 import type { Leaving } from "./entering.ts";
 import type { MenuItem } from "./menu.ts";
@@ -66,7 +66,7 @@ export class QuestionCellView extends CellView<QuestionCell> {
     const { reason, difference } = splitBecause(this.cell.because);
     return html`<dl class="answers">
         <div><dt>${words.predicted}</dt><dd>${answer}</dd></div>
-        <div><dt>${words.itIs}</dt><dd><output aria-label=${words.valueOf(this.groupName)}>${this.askedValue()}</output></dd></div>
+        <div><dt>${words.itIs}</dt><dd><output class=${this.isPending ? "busy" : ""} aria-label=${words.valueOf(this.groupName)} aria-busy=${this.isPending ? "true" : "false"}>${this.askedValue()}${busyNote(this.isPending && this.result !== undefined)}</output></dd></div>
         ${reason === "" ? nothing : html`<div class="wide"><dt>${words.because}</dt><dd>${reason}</dd></div>`}
         ${difference === "" || this.entered === "difference" ? nothing : html`<div class="wide"><dt>${words.whyDifferent}</dt><dd>${difference}</dd></div>`}
       </dl>

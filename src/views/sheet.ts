@@ -99,11 +99,13 @@ export class Sheet extends LitElement {
     const { cell } = this;
     const result = this.desk.session.result(cell.id);
     const error = result && !result.ok ? result.error : null;
-    return html`<div class="sheet${this.problem !== null || error ? " halted" : ""}">
+    const isPending = this.desk.session.isPending(cell.id);
+    const isFirst = isPending && !result;
+    return html`<div class="sheet${this.problem !== null || error ? " halted" : ""}${isPending ? " busy" : ""}" aria-busy=${isPending ? "true" : "false"}>
       <header @pointerdown=${this.press}><h2>${figureTitle(cell)}</h2> <p>${showsOf(cell)}</p>
         <button type="button" class="more" aria-haspopup="menu" aria-label=${words.more(words.sheetOf(figureTitle(cell)))}
           @click=${this.openMenu}><span aria-hidden="true">⋯</span></button></header>
-      <div class="problem">${error ? errorLine(error) : this.problem === null ? nothing : html`<p>${this.problem}</p>`}</div>
+      <div class="problem">${error ? errorLine(error) : isFirst ? html`<p class="hint">${words.pending}</p>` : this.problem === null ? nothing : html`<p>${this.problem}</p>`}</div>
       <div class="figure-place"></div>
     </div>`;
   }
@@ -133,8 +135,7 @@ export class Sheet extends LitElement {
       return;
     }
     const result = desk.session.result(cell.id);
-    if (!result) return;
-    if (!result.ok) {
+    if (!result?.ok) {
       // What was drawn last stays, dimmed, so that the board keeps its place while a formula is typed.
       this.requestUpdate();
       return;

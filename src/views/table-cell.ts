@@ -1,6 +1,6 @@
 import { html, nothing, type TemplateResult } from "lit";
 import { type Column, type Notebook, setEntry, type TableCell, type Value } from "../cells/index.ts";
-import { errorLine, hiddenValue } from "./cell-view.ts";
+import { busyNote, errorLine, hiddenValue } from "./cell-view.ts";
 import type { Caret, Fault, Leaving } from "./entering.ts";
 import { EntryFaults, isNumber } from "./entry-faults.ts";
 import { formatNumber } from "./format.ts";
@@ -30,7 +30,7 @@ export class TableCellView extends ReasonedCell<TableCell> {
   private readonly faults = new EntryFaults();
 
   override renderCell(): TemplateResult {
-    const { result, cell } = this;
+    const { result, cell, isPending } = this;
     const error = result && !result.ok ? result.error : undefined;
     const { concealing } = this;
     if (concealing !== undefined) {
@@ -42,12 +42,13 @@ export class TableCellView extends ReasonedCell<TableCell> {
     return html`${this.renderName()}
       <div class="body">
         <div class="entries-place">
-          <table class="entries" aria-label=${this.bareName}>
+          <table class="entries${isPending ? " busy" : ""}" aria-label=${this.bareName}>
             <thead>${this.renderHead()}</thead>
             <tbody>${cell.rows.map((row, index) => this.renderRow(row, index))}</tbody>
           </table>
         </div>
-        <output class="unseen" aria-label=${words.valueOf(this.bareName)} aria-live="off">${result?.ok ? oneLine(result) : words.noValue}</output>
+        <output class="unseen" aria-label=${words.valueOf(this.bareName)} aria-live="off" aria-busy=${isPending ? "true" : "false"}
+          >${result?.ok ? oneLine(result) : isPending && !result ? words.pending : words.noValue}${busyNote(isPending && result !== undefined)}</output>
         <div class="messages" aria-live=${this.entered === "entry" ? "polite" : "off"}>
           ${cell.rows.length === 0 ? html`<p class="hint">${words.noRows}</p>` : nothing}
           ${this.held ? errorLine({ code: "syntax", message: this.held.message, root: "" }) : error ? errorLine(error) : nothing}

@@ -69,7 +69,9 @@ export const words = {
   functionOf: (parameters: readonly string[]) => `a function of ${parameters.join(", ")}`,
   noValue: "no value",
   waiting: "waits",
-  pending: "…",
+  pending: "computing …",
+  beingComputed: "being computed",
+  computing: (count: number) => `computing ${plural(count, "value", "values")} …`,
   emptyFormula: "no formula yet",
 
   // Change since the notebook was opened

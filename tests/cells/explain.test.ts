@@ -5,6 +5,9 @@ import { explain } from "../../src/cells/explain.ts";
 import { runPlan } from "../../src/cells/plan.ts";
 import { partsOf } from "../../src/cells/typed-parts.ts";
 import { functions } from "../../src/library/index.ts";
+import { countedFunctions } from "./counted-functions.ts";
+import { withSlow } from "./crew/slow-functions.ts";
+import { cellsOf } from "./notebook-text.ts";
 
 const cells: readonly Cell[] = [
   { id: "a1", kind: "given", name: "span", formula: "480 mm", unit: "mm", reason: "fits the shelf" },
@@ -38,6 +41,24 @@ describe("explain", () => {
 
   test("tells the library functions of the formula, each once", () => {
     expect(of("a4")?.functions.map(({ name }) => name)).toEqual(["max"]);
+  });
+
+  test("computes nothing slow: the whole formula has the value of its cell, a slow part none", () => {
+    const { table, ran } = countedFunctions();
+    const program = compile(cellsOf('given a = 3\nb = tick(a, "b") + 1'), withSlow(table, ["tick"]));
+    const results = runPlan(program);
+    ran();
+    const explanation = explain(program, (id) => results.get(id), { id: "2" });
+    const tree = explanation?.step.tree;
+    if (!explanation || !tree) throw new Error("expected a formula");
+    expect(partsOf(tree).map((part) => [part.type, explanation.valueOf(part)])).toEqual([
+      ["arithmetic", 4],
+      ["call", null],
+      ["input", 3],
+      ["constant", "b"],
+      ["constant", 1],
+    ]);
+    expect(ran()).toBe("");
   });
 
   test("tells the value of every part of the formula, in SI", () => {

@@ -156,7 +156,7 @@ describe("the results of a session", () => {
     const { session, valueAt } = await opened("given a [mm] = 3 mm\nb = a");
     const heard: unknown[] = [];
     for (const id of ["1", "2"]) {
-      session.onResult(id, (result) => heard.push(result.ok && result.shape.kind === "number" && result.shape.unit));
+      session.onResult(id, (result) => heard.push(result?.ok && result.shape.kind === "number" && result.shape.unit));
     }
     session.edit((notebook) => editCell(notebook, "1", { unit: "cm" }));
     await session.settled();
@@ -245,7 +245,7 @@ describe("listeners", () => {
   test("hear of each new result of their cell, and of no other", async () => {
     const { session } = await opened("given a = 1\nb = a + 1\nc = round(a, 10)");
     const heard: unknown[] = [];
-    const stop = session.onResult("2", (result) => heard.push(result.ok && result.value));
+    const stop = session.onResult("2", (result) => heard.push(result?.ok && result.value));
     session.onResult("3", () => heard.push("c"));
     session.edit(change("1", "2"));
     await session.settled();
@@ -261,7 +261,7 @@ describe("listeners", () => {
   test("hear of a cell that comes later, and of one that comes back", async () => {
     const { session } = await opened("a = 1");
     const heard: unknown[] = [];
-    session.onResult("9", (result) => heard.push(result.ok && result.value));
+    session.onResult("9", (result) => heard.push(result?.ok && result?.value));
     session.edit((notebook) => insertCell(notebook, 1, derived("9", "b", "a + 1")));
     await session.settled();
     session.edit((notebook) => removeCell(notebook, "9"));
@@ -276,7 +276,7 @@ describe("listeners", () => {
     const heard: string[] = [];
     session.onNotebook(() => heard.push(`notebook ${(session.notebook.cells[0] as { formula: string }).formula}`));
     for (const id of ["1", "2", "3"])
-      session.onResult(id, (result) => heard.push(`${id}: ${result.ok && result.value}`));
+      session.onResult(id, (result) => heard.push(`${id}: ${result?.ok && result?.value}`));
     const stop = session.onSettled(() => heard.push("settled"));
     session.edit(change("1", "2"));
     await session.settled();

@@ -44,7 +44,7 @@ const start: Notebook = { title: "", cells, trials: [] };
 function deskOf(notebook: Notebook): Desk {
   const session = new Session(functions);
   session.open(notebook);
-  const [baseline, swept, idle] = [new Baseline(), new SweptRows(), new IdleQueue()];
+  const [baseline, swept, idle] = [new Baseline(() => session), new SweptRows(), new IdleQueue()];
   return { serial: 0, session, functions, baseline, swept, idle, drafts: new Drafts() };
 }
 const cellOf = ({ session }: Desk, id: string): Cell => session.notebook.cells.find((each) => each.id === id) as Cell;

@@ -103,6 +103,7 @@ export const flow = define({
       tolerance: 0.003,
     },
   ],
+  isSlow: true,
   compute: (given, refuse) => flowAbout(given, refuse),
 });
 

@@ -44,6 +44,7 @@ export const bestDecalage = define({
       tolerance: 0.02,
     },
   ],
+  isSlow: true,
   compute: (given, refuse) => {
     const glider = glidingOf(given, refuse);
     const { tailplane, seat_angle } = glider.glider;

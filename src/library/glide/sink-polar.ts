@@ -57,6 +57,7 @@ export const sinkPolar = define({
       tolerance: 5e-3,
     },
   ],
+  isSlow: true,
   compute: ({ count, ...given }, refuse) => {
     if (!Number.isInteger(count)) refuse("count", "count must be a whole number.");
     const glider = glidingOf(given, refuse);

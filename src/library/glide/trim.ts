@@ -40,6 +40,7 @@ export const trim = define({
       tolerance: 5e-3,
     },
   ],
+  isSlow: true,
   compute: ({ tail_turn, ...given }, refuse) => {
     const glider = glidingOf(given, refuse);
     return trimOf(glider, trimOr(findTrim(glider, tail_turn), glider, refuse));

@@ -59,6 +59,7 @@ export const trimmedTurn = define({
       tolerance: 5e-3,
     },
   ],
+  isSlow: true,
   compute: ({ bank, tail_turn, ...given }, refuse) => {
     if (bank === 0) refuse("bank", "Without bank it flies straight. Give a bank to either side.");
     const glider = glidingOf(given, refuse);

@@ -46,6 +46,7 @@ export const circle = define({
       tolerance: 1e-4,
     },
   ],
+  isSlow: true,
   compute: (given, refuse) => {
     const aimed = aimOf(given, { tail: given.tail_turn, rudder: given.fin_turn }, refuse);
     const { u, v, w, bank, rate } = aimed.circle;

@@ -37,6 +37,7 @@ export const modes = define({
       result: {},
     },
   ],
+  isSlow: true,
   compute: (given, refuse) => {
     const { body, circle } = aimOf(given, { tail: given.tail_turn, rudder: given.fin_turn }, refuse);
     const matrix = disturbanceMatrix(body, circle);

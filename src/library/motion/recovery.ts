@@ -51,6 +51,7 @@ export const recovery = define({
       result: { verdict: "settles" },
     },
   ],
+  isSlow: true,
   compute: (given, refuse) => {
     const aimed = aimOf(given, { tail: given.tail_turn, rudder: given.fin_turn }, refuse);
     const { u, w, pitch } = aimed.circle;

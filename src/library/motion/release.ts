@@ -37,6 +37,7 @@ export const release = define({
       result: { verdict: "settles" },
     },
   ],
+  isSlow: true,
   compute: (given, refuse) => {
     const aimed = aimOf(given, { tail: given.tail_turn, rudder: given.fin_turn }, refuse);
     const angles = { bank: given.bank, pitch: given.climb, heading: 0 };

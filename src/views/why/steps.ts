@@ -1,7 +1,7 @@
 /** Lists of cells that can be stepped to, each with its value, its kind and its reason. */
 import { html, nothing, type TemplateResult } from "lit";
 import type { Result, Step, Subject, TableCell, Value } from "../../cells/index.ts";
-import { noValue } from "../cell-view.ts";
+import { busyNote, noValue } from "../cell-view.ts";
 import type { Desk } from "../desk.ts";
 import { formatNumber } from "../format.ts";
 import { oneLine } from "../value-text.ts";
@@ -37,7 +37,8 @@ function told(step: Step, { session }: Desk): TemplateResult | string {
   const result = session.result(step.id);
   if (!result) return words.pending;
   if (!result.ok) return noValue(result.error.code === "waits");
-  if (cell.kind !== "check") return oneLine(result, tellingOf(cell));
+  const busy = busyNote(session.isPending(step.id));
+  if (cell.kind !== "check") return html`${oneLine(result, tellingOf(cell))}${busy}`;
   return result.value === true
     ? html`<span class="holds"><span aria-hidden="true">✓</span> ${words.holds}</span>`
     : html`<span class="fails"><span aria-hidden="true">✕</span> ${words.fails}</span>`;

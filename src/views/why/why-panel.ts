@@ -1,6 +1,6 @@
 import { html, LitElement, nothing, type PropertyValues, type TemplateResult } from "lit";
 import { type Explanation, explain, type Subject } from "../../cells/index.ts";
-import { errorLine, hiddenValue, noValue } from "../cell-view.ts";
+import { busyNote, errorLine, hiddenValue, noValue } from "../cell-view.ts";
 import { checkValue } from "../check-value.ts";
 import type { Desk } from "../desk.ts";
 import { jointOf } from "../format.ts";
@@ -65,10 +65,11 @@ export class WhyPanel extends LitElement {
     const { subject, explanation } = here;
     const { step } = explanation;
     const title = subjectTitle(step, subject);
+    const isPending = this.desk.session.isPending(step.id);
     return html`<section class="why" role="dialog" aria-labelledby="why-heading">
       <header>
         <h2 id="why-heading" tabindex="-1">${words.why.heading(title)} <span class="kind">${subjectKind(step, subject)}</span></h2>
-        <output class="value" aria-label=${words.why.resultOf(title)} aria-live="off">${this.renderValue(explanation)}</output>
+        <output class="value${isPending ? " busy" : ""}" aria-label=${words.why.resultOf(title)} aria-live="off" aria-busy=${isPending ? "true" : "false"}>${this.renderValue(explanation)}</output>
         <button type="button" class="quiet" @click=${(event: Event) => goTo(event.currentTarget as HTMLElement, step.id)}>${words.why.onPage}</button>
         <button type="button" class="sign-button" aria-label=${words.why.close} title="${words.why.close} (Esc)" @click=${this.end}><span aria-hidden="true">✕</span></button>
       </header>
@@ -107,9 +108,10 @@ export class WhyPanel extends LitElement {
     if (step.definition || step.name === null) return "";
     if (!result) return words.pending;
     if (!result.ok) return noValue(result.error.code === "waits");
-    if (step.cell.kind === "check") return checkValue(result);
+    const busy = busyNote(this.desk.session.isPending(step.id));
+    if (step.cell.kind === "check") return html`${checkValue(result)}${busy}`;
     const { number, unit } = leadAndRest(result, tellingOf(step.cell));
-    return html`<span class="lead">${number}</span>${jointOf(unit)}<span class="rest">${unit}</span>`;
+    return html`<span class="lead">${number}</span>${jointOf(unit)}<span class="rest">${unit}</span>${busy}`;
   }
 
   private renderBody(explanation: Explanation, subject: Subject): TemplateResult {

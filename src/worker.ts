@@ -1,0 +1,11 @@
+/** A hand in a thread of its own: the library's functions, handed to what the cells compute there. */
+import { Hand } from "./cells/index.ts";
+import { functions } from "./library/index.ts";
+
+const hand = new Hand({
+  functions,
+  answer: (answer) => self.postMessage(answer),
+  later: (act) => setTimeout(act, 0),
+});
+
+self.addEventListener("message", ({ data }) => hand.take(data));

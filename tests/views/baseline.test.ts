@@ -1,0 +1,51 @@
+import { expect, test } from "vitest";
+import { Crew, editCell, Session } from "../../src/cells/index.ts";
+import { functions } from "../../src/library/index.ts";
+import { Baseline } from "../../src/views/baseline.ts";
+import { FakePort } from "../cells/crew/fake-port.ts";
+import { withSlow } from "../cells/crew/slow-functions.ts";
+import { cellsOf } from "../cells/notebook-text.ts";
+
+/** A notebook whose `b`, `c` are slow, just opened; `tell` gives what the baseline has of its cells. */
+async function opened() {
+  const table = withSlow(functions, ["round"]);
+  const port = new FakePort(table);
+  const crew = new Crew(port, table);
+  const session = new Session(table, crew.compute);
+  const baseline = new Baseline(() => new Session(table, crew.compute));
+  session.open({ title: "", cells: cellsOf("given a = 2.4\nb = round(a)\nc = b + a"), trials: [] });
+  await session.settled();
+  baseline.capture(session);
+  const tell = () =>
+    ["1", "2", "3"].map((id) => {
+      const result = baseline.result(id);
+      return result?.ok ? result.value : undefined;
+    });
+  return { port, session, baseline, tell };
+}
+
+test("results that are still computed are kept once they are there, and that is told", async () => {
+  const { port, baseline, tell } = await opened();
+  let heard = 0;
+  baseline.onCapture(() => heard++);
+  expect(tell()).toEqual([2.4, undefined, undefined]);
+  await port.workAll();
+  expect(tell()).toEqual([2.4, 2, 4.4]);
+  expect(heard).toBeGreaterThan(0);
+});
+
+test("they are those of the notebook as it was opened, even where it is edited before they are there", async () => {
+  const { port, session, tell } = await opened();
+  session.edit((notebook) => editCell(notebook, "1", { formula: "7.9" }));
+  await port.workAll();
+  expect(session.result("2")).toMatchObject({ value: 8 });
+  expect(tell()).toEqual([2.4, 2, 4.4]);
+});
+
+test("an edit after they are there changes nothing of them", async () => {
+  const { port, session, tell } = await opened();
+  await port.workAll();
+  session.edit((notebook) => editCell(notebook, "1", { formula: "7.9" }));
+  await port.workAll();
+  expect(tell()).toEqual([2.4, 2, 4.4]);
+});
