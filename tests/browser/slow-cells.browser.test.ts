@@ -10,10 +10,10 @@ import { expect, test } from "./page.ts";
 const derived = (id: string, name: string, formula: string): Cell => ({ id, kind: "derived", name, formula });
 
 /** The demo's givens of the wing, then all the rest of it, and cells that fly the glider out of a bank. */
-function flown(): Notebook {
+function flown(seconds = 12): Notebook {
   const demo = readNotebook(readFileSync(join(root, "notebooks", "plover.json"), "utf8"));
   const flight: Cell[] = [
-    derived("s1", "fall", "recovery(plover)"),
+    derived("s1", "fall", `recovery(plover, seconds: ${seconds} s)`),
     derived("s2", "lost", "fall.height_lost"),
     { id: "s3", kind: "check", name: "low_loss", formula: "lost < 100 m" },
     { id: "s4", kind: "note", text: "From a bank it loses {lost} with tips of {tip_break}." },
@@ -23,16 +23,16 @@ function flown(): Notebook {
   return { ...demo, title: "Flown", cells: [...first, ...flight, ...cells.filter((each) => !first.includes(each))] };
 }
 
-/** Begins to note the tasks of the main thread that last longer than 50 ms; gives how many there were. */
+/** Begins to watch the tasks of the main thread; gives how long the longest took, in ms, or 0 where none took 50. */
 async function watchTasks(page: Page): Promise<() => Promise<number>> {
   await page.evaluate(() => {
-    const watch = window as unknown as { long: number };
-    watch.long = 0;
+    const watch = window as unknown as { longest: number };
+    watch.longest = 0;
     new PerformanceObserver((list) => {
-      watch.long += list.getEntries().length;
+      for (const { duration } of list.getEntries()) watch.longest = Math.max(watch.longest, duration);
     }).observe({ type: "longtask" });
   });
-  return () => page.evaluate(() => (window as unknown as { long: number }).long);
+  return () => page.evaluate(() => (window as unknown as { longest: number }).longest);
 }
 
 const isBusy = (page: Page, name: string): Promise<string | null> =>
@@ -42,11 +42,11 @@ test("a slow cell is computed elsewhere: its value dims, says so, and comes, whi
   open,
 }) => {
   const { page } = await open({ viewport: { width: 1440, height: 900 } });
-  await openNotebook(page, flown());
+  await openNotebook(page, flown(60));
   await expect.poll(() => value(page, "lost"), { timeout: 15_000 }).toMatch(/^[\d.]+ m$/);
   const before = await value(page, "lost");
   await page.waitForTimeout(500);
-  const longTasks = await watchTasks(page);
+  const longest = await watchTasks(page);
   const seen = await page
     .getByRole("slider", { name: "slide tip_break" })
     .evaluate(async (slider: HTMLInputElement) => {
@@ -70,8 +70,8 @@ test("a slow cell is computed elsewhere: its value dims, says so, and comes, whi
   expect(after).not.toBe(before);
   expect(await value(page, "low_loss")).toContain("holds");
   expect(await cell(page, "note").first().textContent()).toContain(after);
-  // Computed here each of the forty moves would be one; the bench tells how long the longest is.
-  expect(await longTasks()).toBeLessThan(20);
+  // The flight takes several times as long, also on a machine that is shared; the bench tells the longest task.
+  expect(await longest()).toBeLessThan(400);
   await page.getByRole("button", { name: /^Undo/ }).click();
   await expect.poll(() => value(page, "lost"), { timeout: 15_000 }).toBe(before);
 });
