@@ -46,6 +46,7 @@ export const flowEquivalentDihedral = define({
       tolerance: 1e-3,
     },
   ],
+  isSlow: true,
   compute: ({ wing }, refuse) => {
     const rollOf = (each: Wing): number => {
       const slope = rollPerSideslip(each);

@@ -45,6 +45,7 @@ export const rollingTendency = define({
       result: { roll: 0, roll_rate: 0, cure: 0 },
     },
   ],
+  isSlow: true,
   compute: ({ tail_turn, ...given }, refuse) => {
     const gliding = glidingOf(given, refuse);
     const flight = trimOr(findTrim(gliding, tail_turn), gliding, refuse);
