@@ -7,7 +7,7 @@ import { type Candidate, evolve, front, sizeOf } from "./evolution.ts";
 import type { Study, ToldResult } from "./study.ts";
 import { inputOf, rangeOfInput } from "./study-input.ts";
 import { studyMessages } from "./study-messages.ts";
-import { type Subject, subjectOf, toldOf, variantsOfSubject } from "./subject.ts";
+import { type Known, type Subject, subjectOf, toldOf, variantsOfSubject } from "./subject.ts";
 
 /** What one search found last: designs, none of them better than another. */
 export type BestRow = readonly Design[];
@@ -53,13 +53,14 @@ export function bestStudy(
   notebook: Notebook,
   cell: StudyCell,
   functions: Program["functions"],
+  known?: Known,
 ): Study<BestRow, BestOutcome> {
   const { inputs: stated, results, goals = [], seed = 1 } = cell;
   if (stated.length < 1 || stated.length > 4)
     throw new Error(studyMessages.inputCount("best", "one to four inputs", stated.length));
   if (results.length > 2) throw new Error(studyMessages.resultCount("best", "one or two results", results.length));
   if (goals.length !== results.length) throw new Error(studyMessages.goalCount(results.length, goals.length));
-  const subject = subjectOf(notebook, cell, functions);
+  const subject = subjectOf(notebook, cell, functions, known);
   const ranges = stated.map((each) => {
     const input = inputOf(subject.program, subject.present, each.input);
     return { input, ...rangeOfInput(input, each, subject.program) };

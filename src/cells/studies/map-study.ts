@@ -7,7 +7,7 @@ import { applyTrial } from "../trials.ts";
 import type { Study, ToldResult } from "./study.ts";
 import { type Input, inputOf, rangeOfInput, valuesOver } from "./study-input.ts";
 import { studyMessages } from "./study-messages.ts";
-import { marginOf, type Subject, subjectOf, toldOf, variantsOfSubject } from "./subject.ts";
+import { type Known, marginOf, type Subject, subjectOf, toldOf, variantsOfSubject } from "./subject.ts";
 import { mostVariants } from "./sweep-study.ts";
 
 /** The results, the checks (1 holds, 0 fails), then the margin of each check in SI or null where it has none; texts are gaps. */
@@ -36,13 +36,14 @@ export function mapStudy(
   notebook: Notebook,
   cell: StudyCell,
   functions: Program["functions"],
+  known?: Known,
 ): Study<MapRow, MapOutcome> {
   const [first, second, ...more] = cell.inputs;
   if (!first || !second || more.length > 0) {
     throw new Error(studyMessages.inputCount("map", "two inputs", cell.inputs.length));
   }
   if (first.input.trim() === second.input.trim()) throw new Error(studyMessages.inputTwice(first.input));
-  const subject = subjectOf(notebook, cell, functions);
+  const subject = subjectOf(notebook, cell, functions, known);
   const { program } = subject;
   const inputs = [first, second].map(({ input }) => inputOf(program, subject.present, input)) as [Input, Input];
   const x = valuesOver(rangeOfInput(inputs[0], first, program), first.points, 21, mostVariants);

@@ -8,6 +8,7 @@ import { type SensitivityOutcome, sensitivityStudy } from "./sensitivity.ts";
 import { type SolveOutcome, solveStudy } from "./solve.ts";
 import type { Row, Study } from "./study.ts";
 import { studyMessages } from "./study-messages.ts";
+import type { Known } from "./subject.ts";
 import { type SweepOutcome, sweepStudy } from "./sweep-study.ts";
 
 import { type ToleranceOutcome, toleranceStudy } from "./tolerance.ts";
@@ -29,11 +30,16 @@ export function studyNamed({ cells }: Notebook, name: string): StudyCell {
 
 /**
  * Makes a study ready to run: the design compiled, its inputs, results and checks found, its size known. What keeps it
- * from being run is said in an Error that names the study, the place and the remedy.
+ * from being run is said in an Error that names the study, the place and the remedy. What is `known` serves again.
  */
-export function prepareStudy(notebook: Notebook, cell: StudyCell, functions: Program["functions"]): AnyStudy {
+export function prepareStudy(
+  notebook: Notebook,
+  cell: StudyCell,
+  functions: Program["functions"],
+  known?: Known,
+): AnyStudy {
   try {
-    return sorts[cell.study](notebook, cell, functions) as unknown as AnyStudy;
+    return sorts[cell.study](notebook, cell, functions, known) as unknown as AnyStudy;
   } catch (error) {
     // Anything but these two is a fault of ours.
     if (!(error instanceof FormulaError || (error instanceof Error && error.constructor === Error))) throw error;

@@ -7,7 +7,7 @@ import { type Crossing, crossingBetween, crossingsInDip } from "./roots.ts";
 import type { Study, ToldResult } from "./study.ts";
 import { inputOf, rangeOfInput, valuesOver } from "./study-input.ts";
 import { studyMessages } from "./study-messages.ts";
-import { subjectOf, toldOf, variantsOfSubject } from "./subject.ts";
+import { type Known, subjectOf, toldOf, variantsOfSubject } from "./subject.ts";
 import { mostVariants } from "./sweep-study.ts";
 
 /** Of one stretch of the range: the result at its two ends, then what was found within it. */
@@ -34,11 +34,12 @@ export function solveStudy(
   notebook: Notebook,
   cell: StudyCell,
   functions: Program["functions"],
+  known?: Known,
 ): Study<SolveRow, SolveOutcome> {
   const [stated, ...more] = cell.inputs;
   if (!stated || more.length > 0) throw new Error(studyMessages.inputCount("solve", "one input", cell.inputs.length));
   if (cell.results.length > 1) throw new Error(studyMessages.resultCount("solve", "one result", cell.results.length));
-  const subject = subjectOf(notebook, { ...cell, checks: [] }, functions);
+  const subject = subjectOf(notebook, { ...cell, checks: [] }, functions, known);
   const { program } = subject;
   const input = inputOf(program, subject.present, stated.input);
   const range = rangeOfInput(input, stated, program);

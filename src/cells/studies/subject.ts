@@ -3,7 +3,7 @@ import type { Notebook, StudyCell } from "../cell.ts";
 import { compile } from "../compile.ts";
 import { FormulaError } from "../errors.ts";
 import { messages } from "../messages.ts";
-import { runPlan } from "../plan.ts";
+import { OnDemand } from "../on-demand.ts";
 import { numberProbe } from "../probe.ts";
 import { describe, dimensionText } from "../shapes.ts";
 import type { Program, Step } from "../step.ts";
@@ -22,24 +22,33 @@ export interface Subject {
   readonly checkNames: readonly string[];
 }
 
-/** The design of a notebook as a study of it sees it. Says in an Error which result or check is wrong. */
+/** What is compiled and computed already of a notebook much like the one that is studied. */
+export interface Known {
+  readonly program: Program;
+  readonly results: OnDemand;
+}
+
+/**
+ * The design of a notebook as a study of it sees it; of the present design only what is asked for is computed. Says in an
+ * Error which result or check is wrong.
+ */
 export function subjectOf(
   notebook: Notebook,
   cell: StudyCell,
   functions: Program["functions"],
-  like?: Program,
+  known?: Partial<Known>,
 ): Subject {
-  const program = compile(notebook.cells, functions, like);
-  const present = runPlan(program);
+  const program = compile(notebook.cells, functions, known?.program);
+  const results = known?.results ?? new OnDemand();
   if (cell.results.length === 0) throw new Error(studyMessages.noResult);
-  const results = cell.results.map((text, index) => resultStep(program, text, `${cell.id} result ${index + 1}`));
+  const wanted = cell.results.map((text, index) => resultStep(program, text, `${cell.id} result ${index + 1}`));
   const checks = checksOf(program, cell.checks);
   return {
     program,
-    present: (id) => present.get(id),
-    results,
+    present: (id) => results.result(program, id),
+    results: wanted,
     checks,
-    told: results.map(({ shape }, index) => ({
+    told: wanted.map(({ shape }, index) => ({
       text: cell.results[index] ?? "",
       dimension: shape ? dimensionText(shape) : "1",
       unit: shape?.kind === "number" ? shape.unit : "1",

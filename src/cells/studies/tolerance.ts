@@ -10,7 +10,7 @@ import { type Sample, sampleOf, shareOf } from "./statistics.ts";
 import type { Study, ToldResult } from "./study.ts";
 import { type Input, inputOf, plusMinusOfInput } from "./study-input.ts";
 import { studyMessages } from "./study-messages.ts";
-import { type Subject, subjectOf, toldOf, variantsOfSubject } from "./subject.ts";
+import { type Known, type Subject, subjectOf, toldOf, variantsOfSubject } from "./subject.ts";
 import { type Influence, influencesOn, type Tightening, tighteningsOf } from "./tightening.ts";
 
 /** The results, then the checks (1 holds, 0 fails) of one build; a text is the reason of a gap. */
@@ -64,8 +64,9 @@ export function toleranceStudy(
   notebook: Notebook,
   cell: StudyCell,
   functions: Program["functions"],
+  known?: Known,
 ): Study<ToleranceRow, ToleranceOutcome> {
-  const subject = subjectOf(notebook, cell, functions);
+  const subject = subjectOf(notebook, cell, functions, known);
   const deviations = deviationsOf(cell, subject);
   const { builds = 2000, seed = 1 } = cell;
   const places = deviations.flatMap(({ input, pair }) => [input.place, ...(pair ? [pair.place] : [])]);
