@@ -1,5 +1,5 @@
 /** The app in the browser: the library's functions and the notebooks that ship, handed to the views. */
-import { functions } from "./library/index.ts";
+import { functionsAtFirst } from "./library/at-first.ts";
 import { startApp } from "./views/index.ts";
 import workerAddress from "./worker.ts?worker&url";
 import "./views/views.css";
@@ -15,7 +15,8 @@ const { trustedTypes } = self as { readonly trustedTypes?: PolicyMaker };
 const policy = trustedTypes?.createPolicy("spanwise-worker", { createScriptURL: () => address });
 
 startApp(document.body, {
-  functions,
+  functions: functionsAtFirst,
+  loadFunctions: async () => (await import("./library/index.ts")).functions,
   shipped: { texts: notebooks, first: "../notebooks/plover.json" },
   startWorker: () => new Worker(policy?.createScriptURL(address) ?? address, { type: "module", name: "computing" }),
 });

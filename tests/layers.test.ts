@@ -9,12 +9,18 @@ const imports = files.flatMap((file) => file.imports);
 const arrows: readonly { from: RegExp; room: RegExp; may: RegExp; mayAsType?: RegExp }[] = [
   { from: /^library\//, room: /^library\//, may: /^$/ },
   { from: /^cells\//, room: /^cells\//, may: /^library\/(units|quantity)\.ts$/, mayAsType: /^library\/spec\.ts$/ },
-  { from: /^views\//, room: /^views\//, may: /^(library|cells)\/index\.ts$/ },
+  { from: /^views\/.*[./]example[\w-]*\.ts$/, room: /^views\//, may: /^(library|cells)\/index\.ts$/ },
+  {
+    from: /^views\//,
+    room: /^views\//,
+    may: /^(library\/at-first|cells\/index)\.ts$/,
+    mayAsType: /^library\/index\.ts$/,
+  },
   { from: /^tools\//, room: /^tools\//, may: /^$/ },
   {
     from: /^(main|worker|evaluate|manual)\.ts$/,
     room: /^$/,
-    may: /^((library|cells|views)\/index\.ts|worker\.ts|views\/([\w-]+\.css|format\.ts|reference\/manual-page\.ts)|\.\.\/notebooks\/.*)$/,
+    may: /^((library|cells|views)\/index\.ts|library\/at-first\.ts|worker\.ts|views\/([\w-]+\.css|format\.ts|reference\/manual-page\.ts)|\.\.\/notebooks\/.*)$/,
   },
 ];
 
@@ -70,6 +76,25 @@ describe("arrows", () => {
   });
 });
 
+describe("what loads with the page", () => {
+  const atFirst = new Set(["main.ts"]);
+  for (const path of atFirst) {
+    const loaded = imports.filter(({ from, typeOnly, later }) => from === path && !typeOnly && !later);
+    // The worker is named here, and loads by itself.
+    for (const { to } of loaded) if (to !== "worker.ts") atFirst.add(to);
+  }
+
+  test("is the app, and the functions of a glider at rest", () => {
+    for (const path of ["views/app.ts", "cells/graph.ts", "library/shape/wing.ts"]) expect(atFirst).toContain(path);
+  });
+
+  test("is nothing that can follow: what flies, matrices, the reader of prose, the editor, why, and the reference", () => {
+    const follows =
+      /^(library\/(index\.ts|motion\/|glide\/)|ml-matrix|mdast-.*|codemirror|@codemirror\/|views\/(why|reference)\/)/;
+    expect([...atFirst].filter((path) => follows.test(path))).toEqual([]);
+  });
+});
+
 describe("files", () => {
   test("no file has more than 400 lines", () => {
     expect(files.filter((file) => file.lines > 400).map((file) => `${file.path}: ${file.lines} lines`)).toEqual([]);
@@ -83,11 +108,13 @@ describe("files", () => {
   test("every file of library and cells that runs is tested, or is used by a file of its room that is", () => {
     const named = new Set(mirrored.map(stem));
     // A listed function is tested by the examples of its spec; the list itself uses its files without testing them.
-    const listed = new Set(imports.filter(({ from }) => from === "library/index.ts").map(({ to }) => to));
+    const listed = new Set(
+      imports.filter(({ from }) => /^library\/(index|at-first)\.ts$/.test(from)).map(({ to }) => to),
+    );
     const isTested = (path: string) => named.has(stem(path)) || listed.has(path);
     const users = (path: string) =>
       imports
-        .filter(({ from, to }) => to === path && roomOf(from) === roomOf(path) && !from.endsWith("index.ts"))
+        .filter(({ from, to }) => to === path && roomOf(from) === roomOf(path) && !/(index|at-first)\.ts$/.test(from))
         .map(({ from }) => from);
     const runs = files.filter((file) => file.runs && /^(library|cells)$/.test(roomOf(file.path)));
     const untested = runs.filter(({ path }) => ![path, ...users(path)].some(isTested));

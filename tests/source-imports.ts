@@ -13,6 +13,8 @@ export interface Import {
   readonly own: boolean;
   /** Whether only types are imported, so that nothing is left of it when the program runs. */
   readonly typeOnly: boolean;
+  /** Whether it is loaded only when the program comes to it. */
+  readonly later: boolean;
 }
 
 /** A source file as the tests on its place and imports see it. */
@@ -57,7 +59,7 @@ export function parse(path: string, text: string): { readonly imports: readonly 
   walk(program, (node) => {
     const source = node.source as { readonly value?: unknown } | null | undefined;
     if (typeof source?.value !== "string") return;
-    imports.push(importOf(path, source.value, isTypeOnly(node)));
+    imports.push(importOf(path, source.value, isTypeOnly(node), node.type === "ImportExpression"));
   });
   const statements = path.endsWith(".d.ts") ? [] : program.body;
   return { imports, runs: statements.some((statement) => !isTypes(statement as unknown as Node)) };
@@ -84,11 +86,11 @@ function walk(node: unknown, visit: (node: Node) => void): void {
 }
 
 /** The file an address names; the bundler's queries (`?worker&url`) name the same file, a grammar may leave out `.ts`. */
-function importOf(from: string, address: string, typeOnly: boolean): Import {
+function importOf(from: string, address: string, typeOnly: boolean, later = false): Import {
   const own = address.startsWith(".");
-  if (!own) return { from, to: address, own, typeOnly };
+  if (!own) return { from, to: address, own, typeOnly, later };
   const file = join(dirname(from), address.replace(/\?.*$/, "")).replaceAll("\\", "/");
-  return { from, to: extname(file) === "" ? `${file}.ts` : file, own, typeOnly };
+  return { from, to: extname(file) === "" ? `${file}.ts` : file, own, typeOnly, later };
 }
 
 function isTypeOnly(node: Node): boolean {

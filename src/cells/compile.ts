@@ -13,8 +13,13 @@ import type { Face, Program, Step } from "./step.ts";
 import { keepsStructure, type Structure, structureOf } from "./structure.ts";
 
 export function compile(cells: readonly Cell[], functions: FunctionTable, previous?: Program): Program {
-  const kept = previous?.functions === functions ? previous : undefined;
-  return (kept && recompile(cells, kept)) ?? compileAll(cells, functions, kept);
+  if (!previous || !hasAll(functions, previous.functions)) return compileAll(cells, functions, undefined);
+  return (previous.functions === functions && recompile(cells, previous)) || compileAll(cells, functions, previous);
+}
+
+/** True where a table has just the functions of another, and maybe more: steps that call those still stand. */
+function hasAll(table: FunctionTable, other: FunctionTable): boolean {
+  return table === other || [...other].every(([name, spec]) => table.get(name) === spec);
 }
 
 /**
@@ -57,7 +62,8 @@ function compileAll(cells: readonly Cell[], functions: FunctionTable, before: Pr
   const readings = new Map<string, Reading>();
   for (const cell of cells) {
     if (cell.kind === "decision") continue;
-    const known = before?.byId.get(cell.id)?.reading;
+    // Where there are more functions than before, fewer names are free.
+    const known = before?.functions === functions ? before.byId.get(cell.id)?.reading : undefined;
     readings.set(cell.id, known?.cell === cell ? known : readCell(cell, functions));
   }
   const structure = structureOf(readings);

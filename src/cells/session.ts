@@ -28,10 +28,10 @@ export class Session {
 
   /** Slow cells are computed by `delegate`, where there is one, and all others here. */
   constructor(
-    private readonly functions: FunctionTable,
+    private table: FunctionTable,
     delegate: Delegate | null = null,
   ) {
-    this.compiled = compile([], functions);
+    this.compiled = compile([], table);
     this.graph = new Graph(
       {
         onResult: (id, result) => tell(this.resultListeners.get(id), result),
@@ -45,6 +45,11 @@ export class Session {
     return this.current;
   }
 
+  /** The functions that formulas can call. */
+  get functions(): FunctionTable {
+    return this.table;
+  }
+
   get program(): Program {
     return this.compiled;
   }
@@ -54,9 +59,15 @@ export class Session {
     this.history = new History();
     // Cells of two notebooks can have the same id: none may show, as its old value, that of the other one.
     this.graph.forget();
-    this.compiled = compile([], this.functions);
+    this.compiled = compile([], this.table);
     this.current = blank;
     this.take(notebook);
+  }
+
+  /** Takes a table that has more functions: cells that called them in vain are computed now. */
+  learn(functions: FunctionTable): void {
+    this.table = functions;
+    this.compile();
   }
 
   /**
@@ -165,11 +176,15 @@ export class Session {
     this.current = notebook;
     if (!sameCells) {
       this.hiddenIds = hiddenCells(notebook);
-      this.compiled = compile(notebook.cells, this.functions, this.compiled);
-      this.concealedIds = concealedCells(this.compiled, this.hiddenIds);
-      this.graph.update(this.compiled);
+      this.compile();
     }
     tell(this.notebookListeners, undefined);
+  }
+
+  private compile(): void {
+    this.compiled = compile(this.current.cells, this.table, this.compiled);
+    this.concealedIds = concealedCells(this.compiled, this.hiddenIds);
+    this.graph.update(this.compiled);
   }
 }
 

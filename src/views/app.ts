@@ -6,19 +6,22 @@ import { Baseline } from "./baseline.ts";
 import type { Board } from "./board.ts";
 import { cellElementId } from "./cell-view.ts";
 import type { Desk } from "./desk.ts";
-import { isEntry } from "./entering.ts";
+import { isEntry, leaveEntry } from "./entering.ts";
 import { chooseFile, fileNameOf, type OpenedFile, readFile, saveFile } from "./files.ts";
 import type { Find } from "./find.ts";
 import { type FormulaEntry, loadEditor } from "./formula-entry.ts";
 import { goTo } from "./go-to.ts";
 import { IdleQueue, whenIdle } from "./idle-queue.ts";
 import { type InFile, Keeping, type KeptApp, type Shipped } from "./keeping/keeping.ts";
+import { LateFunctions } from "./late-functions.ts";
+import { loadMarkdown } from "./note-cell.ts";
 import { tell } from "./notice.ts";
 import { OpenFile } from "./open-file.ts";
 import { openReference } from "./open-reference.ts";
 import type { Page } from "./page.ts";
 import { sheetElementId } from "./sheet.ts";
 import { SweptRows } from "./swept-rows.ts";
+import { unsavedDialog } from "./unsaved-dialog.ts";
 import { words } from "./words.ts";
 
 /** The whole screen: the bar, the page, the board, and the way of notebooks into and out of files. */
@@ -48,22 +51,28 @@ export class App extends LitElement {
   private askedFrom: HTMLElement | null = null;
 
   private readonly session: Session;
+  private readonly lateFunctions: LateFunctions;
   private readonly file: OpenFile;
   private readonly keeping: Keeping;
   private comparing = 0;
 
   constructor(
     functions: FunctionTable,
+    loadFunctions: () => Promise<FunctionTable>,
     shipped: Shipped,
     private readonly crew: Crew,
   ) {
     super();
-    this.session = this.newSession(functions);
+    this.session = new Session(functions, crew.compute);
+    this.lateFunctions = new LateFunctions(loadFunctions, (all) => {
+      crew.learn(all);
+      this.session.learn(all);
+    });
     this.file = new OpenFile(this.session);
     this.keeping = new Keeping(this.forKeeping(shipped));
-    const [baseline, swept, idle] = [this.newBaseline(functions), new SweptRows(), new IdleQueue()];
+    const [baseline, swept, idle] = [this.newBaseline(), new SweptRows(), new IdleQueue()];
     const { drafts } = this.keeping;
-    this.desk = { serial: 0, session: this.session, functions, baseline, drafts, swept, idle };
+    this.desk = { serial: 0, session: this.session, baseline, drafts, swept, idle };
     this.alarm = null;
     this.news = "";
     this.saving = "";
@@ -83,6 +92,7 @@ export class App extends LitElement {
     this.addEventListener("save-notebook", () => this.save());
     this.addEventListener("list-notebooks", () => this.list());
     this.addEventListener("find-cell", () => this.find());
+    this.addEventListener("open-reference", () => this.openReference(null));
     this.addEventListener("undo-step", () => this.step("undo"));
     this.addEventListener("redo-step", () => this.step("redo"));
     this.addEventListener("show-sheet", ((event: CustomEvent<string>) => {
@@ -143,24 +153,15 @@ export class App extends LitElement {
       this.waiting = null;
       if (goesOn) await open?.();
     };
-    const { title } = this.session.notebook;
-    return html`<dialog aria-labelledby="unsaved" @cancel=${answer(async () => false)}>
-      <h2 id="unsaved">${words.unsavedHeading}</h2>
-      <p>${words.unsavedText(title.trim() || words.untitled)}</p>
-      <div class="actions">
-        <button type="button" @click=${answer(() => this.save())}>${words.saveFirst}</button>
-        <button type="button" @click=${answer(async () => true)}>${words.dropChanges}</button>
-        <button type="button" @click=${answer(async () => false)}>${words.stay}</button>
-      </div>
-    </dialog>`;
+    return unsavedDialog(this.session.notebook.title, {
+      onSave: answer(() => this.save()),
+      onDrop: answer(async () => true),
+      onStay: answer(async () => false),
+    });
   }
 
-  private newSession(functions: FunctionTable): Session {
-    return new Session(functions, this.crew.compute);
-  }
-
-  private newBaseline(functions: FunctionTable): Baseline {
-    return new Baseline(() => this.newSession(functions));
+  private newBaseline(): Baseline {
+    return new Baseline(() => new Session(this.session.functions, this.crew.compute));
   }
 
   private forKeeping(shipped: Shipped): KeptApp {
@@ -169,9 +170,10 @@ export class App extends LitElement {
       session,
       file,
       shipped,
+      ready: (notebook) => this.ready(notebook),
       take: (notebook, saved, inFile) => this.take(notebook, saved, inFile),
       unlessLost: (goOn) => this.unlessLost(goOn),
-      leaveEntry: () => this.leaveEntry(),
+      leaveEntry,
       alarm: (text) => {
         this.alarm = text;
       },
@@ -183,17 +185,34 @@ export class App extends LitElement {
   }
 
   private async openFirst(): Promise<void> {
+    // On its way while the notebook is.
+    void loadMarkdown();
     try {
       await this.keeping.start();
     } catch (error) {
       console.error(error);
       this.alarm = words.demoMissing;
     }
-    whenIdle(() => Promise.all([loadEditor(), loadWhy()]).then(() => this.crew.warm()), 3000);
+    whenIdle(() => this.loadRest(), 3000);
   }
 
+  /** What was left out so that the page could be used sooner. */
+  private async loadRest(): Promise<void> {
+    await Promise.all([this.lateFunctions.all().catch(this.functionsMissing), loadEditor(), loadWhy()]);
+    this.crew.warm();
+  }
+
+  private ready(notebook: Notebook): Promise<void> {
+    return this.lateFunctions.calledIn(notebook, this.session.functions).catch(this.functionsMissing);
+  }
+
+  private readonly functionsMissing = (error: unknown): void => {
+    console.error(error);
+    this.alarm = words.functionsMissing;
+  };
+
   private async ask(): Promise<void> {
-    this.leaveEntry();
+    leaveEntry();
     await this.unlessLost(async () => {
       const file = await chooseFile();
       if (file === undefined) this.querySelector<HTMLInputElement>(".upload")?.click();
@@ -231,7 +250,7 @@ export class App extends LitElement {
   }
 
   private async take(notebook: Notebook, saved: Notebook, { name, handle }: InFile): Promise<void> {
-    const baseline = this.newBaseline(this.desk.functions);
+    const baseline = this.newBaseline();
     // First the desk: cells that are asked to draw by the session are then those of the new notebook.
     this.asked = null;
     this.desk = { ...this.desk, serial: this.desk.serial + 1, baseline, swept: new SweptRows() };
@@ -244,7 +263,7 @@ export class App extends LitElement {
 
   /** Gives true where the notebook has been saved. */
   private async save(): Promise<boolean> {
-    this.leaveEntry();
+    leaveEntry();
     const { notebook } = this.session;
     try {
       const text = writeNotebook(notebook);
@@ -267,12 +286,6 @@ export class App extends LitElement {
     await this.keeping.flush();
     if (!this.keeping.holds && this.file.changed) this.waiting = { open };
     else await open();
-  }
-
-  /** Ends what is being entered, so that it is part of what is saved. */
-  private leaveEntry(): void {
-    const { activeElement } = document;
-    if (activeElement instanceof HTMLElement && activeElement.closest(".cell, .title")) activeElement.blur();
   }
 
   /** The exact comparison waits for a pause. */
@@ -324,10 +337,15 @@ export class App extends LitElement {
     sheet?.focus({ preventScroll: true });
   }
 
+  private async openReference(name: string | null): Promise<void> {
+    await this.lateFunctions.all().catch(this.functionsMissing);
+    await openReference(this.session.functions, name);
+  }
+
   private readonly key = (event: KeyboardEvent): void => {
     if (event.key === "F1" && !this.waiting) {
       event.preventDefault();
-      openReference(this.desk.functions, this.querySelector<FormulaEntry>("spanwise-formula-entry")?.called ?? null);
+      this.openReference(this.querySelector<FormulaEntry>("spanwise-formula-entry")?.called ?? null);
       return;
     }
     if (!(event.ctrlKey || event.metaKey) || event.altKey || this.waiting) return;
@@ -347,7 +365,7 @@ export class App extends LitElement {
   }
 
   private async list(): Promise<void> {
-    this.leaveEntry();
+    leaveEntry();
     const { openList } = await import("./keeping/list-dialog.ts");
     openList(this.keeping);
   }

@@ -3,7 +3,6 @@ import { type HistoryStep, setTitle } from "../cells/index.ts";
 import type { Desk } from "./desk.ts";
 import type { Keeping } from "./keeping/keeping.ts";
 import { words as keepingWords } from "./keeping/words.ts";
-import { openReference } from "./open-reference.ts";
 import { stepWords } from "./step-words.ts";
 import { applyTheme, keptTheme, type Theme, themes } from "./theme-choice.ts";
 import { words } from "./words.ts";
@@ -102,7 +101,7 @@ export class Bar extends LitElement {
   private renderReference(): TemplateResult {
     const { open, openHint } = words.reference;
     return html`<button type="button" class="sign-button" title=${openHint} aria-label=${open} aria-haspopup="dialog"
-      @click=${() => openReference(this.desk.functions)}><svg viewBox="0 0 16 16" aria-hidden="true"><path d="M8 4C6.5 2.7 4 2.3 1.5 2.500V12.5C4 12.3 6.5 12.7 8 14 9.5 12.7 12 12.3 14.5 12.5V2.500C12 2.3 9.5 2.7 8 4ZM8 4V14"></path></svg></button>`;
+      @click=${() => this.ask("open-reference")}><svg viewBox="0 0 16 16" aria-hidden="true"><path d="M8 4C6.5 2.7 4 2.3 1.5 2.500V12.5C4 12.3 6.5 12.7 8 14 9.5 12.7 12 12.3 14.5 12.5V2.500C12 2.3 9.5 2.7 8 4ZM8 4V14"></path></svg></button>`;
   }
 
   private renderStep(

@@ -62,8 +62,8 @@ function insert({ session }: Desk, from: HTMLElement, kind: Kind, index: number)
   begin(from, cell.id);
 }
 
-function duplicate({ session, functions }: Desk, from: HTMLElement, cell: Cell): void {
-  session.edit((notebook) => duplicateCell(notebook, cell.id, functions));
+function duplicate({ session }: Desk, from: HTMLElement, cell: Cell): void {
+  session.edit((notebook) => duplicateCell(notebook, cell.id, session.functions));
   const { cells } = session.notebook;
   const copy = cells[cells.findIndex(({ id }) => id === cell.id) + 1];
   if (!copy) return;

@@ -1,5 +1,4 @@
 import type { Session } from "../cells/index.ts";
-import type { FunctionTable } from "../library/index.ts";
 import type { Baseline } from "./baseline.ts";
 import type { IdleQueue } from "./idle-queue.ts";
 import type { Drafts } from "./keeping/drafts.ts";
@@ -10,7 +9,6 @@ export interface Desk {
   /** Counts the notebooks opened: cells of two notebooks are never taken for each other. */
   readonly serial: number;
   readonly session: Session;
-  readonly functions: FunctionTable;
   readonly baseline: Baseline;
   /** What is typed but has not taken effect. */
   readonly drafts: Drafts;

@@ -19,3 +19,9 @@ export function isEntry(target: EventTarget | null): boolean {
     target.closest("spanwise-formula-entry, textarea, input:not([type=range], [type=checkbox])") !== null
   );
 }
+
+/** Ends what is being entered on the page, so that it is part of the notebook. */
+export function leaveEntry(): void {
+  const { activeElement } = document;
+  if (activeElement instanceof HTMLElement && activeElement.closest(".cell, .title")) activeElement.blur();
+}

@@ -4,7 +4,8 @@
  * it is, else the SI unit.
  */
 import type { Value } from "../cells/index.ts";
-import { type ListShape, type RecordShape, type Shape, unitOf } from "../library/index.ts";
+import { unitOf } from "../library/at-first.ts";
+import type { ListShape, RecordShape, Shape } from "../library/index.ts";
 
 /** How a number is told. */
 export interface NumberFormat {

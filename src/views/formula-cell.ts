@@ -131,11 +131,11 @@ export class FormulaCell extends ReasonedCell<GivenCell | DerivedCell | CheckCel
   }
 
   private get scope() {
-    const { session, functions } = this.desk;
+    const { session } = this.desk;
     return {
       cell: this.cell.id,
       program: () => session.program,
-      functions,
+      functions: session.functions,
       namesCells: this.cell.kind !== "given",
       unit: this.cell.kind === "check" ? null : (this.cell.unit ?? null),
     };

@@ -3,8 +3,8 @@ import type { Completion, CompletionContext, CompletionResult, CompletionSource 
 import { syntaxTree } from "@codemirror/language";
 import type { SyntaxNode } from "@lezer/common";
 import { constants, describe, fieldOf, keywords, type Program } from "../cells/index.ts";
+import { isUnitFault, parseUnit, units } from "../library/at-first.ts";
 import type { FunctionTable, Shape } from "../library/index.ts";
-import { isUnitFault, parseUnit, units } from "../library/index.ts";
 import { functionInfo, plainInfo } from "./completion-info.ts";
 import { words } from "./words.ts";
 

@@ -22,7 +22,7 @@ export function heldBack(
 }
 
 function faultOf(
-  { session, functions }: Desk,
+  { session }: Desk,
   cell: string,
   text: string,
   edit: (notebook: Notebook) => Notebook,
@@ -30,7 +30,7 @@ function faultOf(
 ): Fault | null {
   const fault = syntaxFault(text);
   if (fault) return fault;
-  const error = compile(edit(session.notebook).cells, functions, session.program).byId.get(cell)?.error;
+  const error = compile(edit(session.notebook).cells, session.functions, session.program).byId.get(cell)?.error;
   if (!error || error.code === "waits" || nameCodes.has(error.code)) return null;
   if (place && (error.place?.row !== place.row || error.place.column !== place.column)) return null;
   return { at: error.at, message: error.message, waits: false };

@@ -8,7 +8,10 @@ import { applyTheme, keptTheme } from "./theme-choice.ts";
 import { workerPort } from "./worker-port.ts";
 
 export interface StartOptions {
+  /** The functions that are there at once. */
   readonly functions: FunctionTable;
+  /** Loads all functions, those too. */
+  readonly loadFunctions: () => Promise<FunctionTable>;
   /** The notebooks that come with the app, to begin with. */
   readonly shipped: Shipped;
   /** Starts a worker that computes; it may throw where none is allowed. */
@@ -16,8 +19,8 @@ export interface StartOptions {
 }
 
 /** Puts the app on the page. */
-export function startApp(place: HTMLElement, { functions, shipped, startWorker }: StartOptions): void {
+export function startApp(place: HTMLElement, { functions, loadFunctions, shipped, startWorker }: StartOptions): void {
   applyTheme(keptTheme());
   defineElements();
-  place.append(new App(functions, shipped, new Crew(workerPort(startWorker), functions)));
+  place.append(new App(functions, loadFunctions, shipped, new Crew(workerPort(startWorker), functions)));
 }

@@ -1,7 +1,7 @@
 /** A given that can be dragged: its formula is a number with a unit, and it has a range. All in the given's own unit. */
 
 import { parseFormula, type Step, type Tree } from "../cells/index.ts";
-import { unitOf } from "../library/index.ts";
+import { unitOf } from "../library/at-first.ts";
 import { joinUnit } from "./format.ts";
 
 /** What a slider runs over, as numbers of `unit`. */

@@ -3,17 +3,32 @@ import { concealedBraces, editCell, type NoteCell, segments } from "../cells/ind
 import { askWhy } from "./ask-why.ts";
 import { askedName, busyNote, CellView, errorLine } from "./cell-view.ts";
 import type { Leaving } from "./entering.ts";
-import { hole, proseTemplate, readProse, withoutHoles } from "./markdown.ts";
 import { type MenuItem, openMenu } from "./menu.ts";
 import { focusTextEntry, textEntry } from "./text-entry.ts";
 import { oneLine } from "./value-text.ts";
 import { words } from "./words.ts";
 
-/** Prose in which names between braces show live values. */
+/** The reader of prose: a piece of its own, so that the page opens without it. */
+export const loadMarkdown = () => import("./markdown.ts");
+type Markdown = Awaited<ReturnType<typeof loadMarkdown>>;
+
+/** Prose in which names between braces show live values; as it is written until its reader is there. */
 export class NoteCellView extends CellView<NoteCell> {
   private textBefore = "";
+  private markdown: Markdown | null = null;
   /** The text as it was read last: values change more often than it does. */
   private read: ReturnType<typeof readNote> | null = null;
+
+  override connectedCallback(): void {
+    super.connectedCallback();
+    void this.loadReader();
+  }
+
+  private async loadReader(): Promise<void> {
+    this.markdown = await loadMarkdown();
+    this.read = null;
+    this.requestUpdate();
+  }
 
   override get groupName(): string {
     return words.note;
@@ -47,15 +62,15 @@ export class NoteCellView extends CellView<NoteCell> {
   private renderProse(): TemplateResult {
     const { text } = this.cell;
     if (text.trim() === "") return html`<p class="hint">${words.emptyNote}</p>`;
-    if (this.read?.text !== text) this.read = readNote(text);
-    const { prose, names } = this.read;
+    if (this.read?.text !== text) this.read = readNote(text, this.markdown);
+    const { names, prose } = this.read;
     const { session } = this.desk;
     const hidden = session.concealed.size > 0 ? concealedBraces(text, session.program, session.concealed) : [];
-    return proseTemplate(prose, (index) =>
+    const live = (index: number): TemplateResult =>
       hidden[index]
         ? html`<span class="hint live">${words.hiddenValue}</span>`
-        : this.renderLive(index, names[index] ?? ""),
-    );
+        : this.renderLive(index, names[index] ?? "");
+    return prose(live);
   }
 
   private renderLive(index: number, name: string): TemplateResult {
@@ -115,10 +130,19 @@ export class NoteCellView extends CellView<NoteCell> {
   }
 }
 
-function readNote(text: string) {
+type Live = (index: number) => TemplateResult;
+
+/** The names between braces, and the template of the prose around the live values that stand for them. */
+function readNote(text: string, markdown: Markdown | null) {
   const pieces = segments(text);
   const names = pieces.flatMap((piece) => (piece.live ? [piece.text] : []));
   let next = 0;
-  const source = pieces.map((piece) => (piece.live ? hole(next++) : withoutHoles(piece.text))).join("");
-  return { text, names, prose: readProse(source) };
+  const places = pieces.map(({ live, text }) => (live ? next++ : text));
+  if (!markdown) return { text, names, prose: (live: Live) => asWritten(places, live) };
+  const { hole, proseTemplate, readProse, withoutHoles } = markdown;
+  const read = readProse(places.map((each) => (typeof each === "number" ? hole(each) : withoutHoles(each))).join(""));
+  return { text, names, prose: (live: Live) => proseTemplate(read, live) };
 }
+
+const asWritten = (places: readonly (number | string)[], live: Live): TemplateResult =>
+  html`<p class="unread">${places.map((each) => (typeof each === "number" ? live(each) : each))}</p>`;

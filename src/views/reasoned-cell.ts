@@ -143,7 +143,7 @@ export abstract class ReasonedCell<C extends GivenCell | DerivedCell | CheckCell
   private renamed(notebook: Notebook, text: string): Notebook {
     const { id, kind, name: before } = this.cell;
     const { name, parameters } = readSignature(text);
-    const next = rename(notebook, id, name, this.desk.functions);
+    const next = rename(notebook, id, name, this.desk.session.functions);
     const written = kind === "derived" && parameters ? `${name}(${parameters.join(", ")})` : name;
     const hadParameters = readSignature(before).parameters !== null;
     return parameters || hadParameters ? editCell(next, id, { name: written }) : next;

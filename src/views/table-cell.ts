@@ -200,7 +200,8 @@ export class TableCellView extends ReasonedCell<TableCell> {
   }
 
   private scopeOf({ unit }: Column) {
-    const { session, functions } = this.desk;
+    const { session } = this.desk;
+    const { functions } = session;
     const program = () => session.program;
     return { cell: this.cell.id, program, functions, namesCells: true, unit: unit ?? null };
   }

@@ -1,7 +1,7 @@
 /** How a result is told beside its cell: the figure large, what follows it smaller; and by how much it changed. */
 import { type Margin, numberWithin, type Result } from "../cells/index.ts";
+import { unitOf } from "../library/at-first.ts";
 import type { Shape } from "../library/index.ts";
-import { unitOf } from "../library/index.ts";
 import { formatNumber, formatValue, joinUnit, type NumberText } from "./format.ts";
 
 type Ok = Extract<Result, { readonly ok: true }>;

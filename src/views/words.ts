@@ -36,6 +36,8 @@ export const words = {
   saveFailed: "The file could not be written. Try another place or name.",
   demoMissing:
     "The notebook that comes with Spanwise could not be loaded. Open one of your own, or load the page again.",
+  functionsMissing:
+    "Some functions could not be loaded, so formulas that call them have no value. Load the page again.",
   dismiss: "Dismiss",
   unsavedHeading: "Save your changes first?",
   unsavedText: (title: string) =>

@@ -45,7 +45,7 @@ function deskOf(notebook: Notebook): Desk {
   const session = new Session(functions);
   session.open(notebook);
   const [baseline, swept, idle] = [new Baseline(() => session), new SweptRows(), new IdleQueue()];
-  return { serial: 0, session, functions, baseline, swept, idle, drafts: new Drafts() };
+  return { serial: 0, session, baseline, swept, idle, drafts: new Drafts() };
 }
 const cellOf = ({ session }: Desk, id: string): Cell => session.notebook.cells.find((each) => each.id === id) as Cell;
 const detailsIn = (desk: Desk, id: string): Detail[] => detailsOf(desk, cellOf(desk, id));

@@ -34,8 +34,13 @@ export class Crew {
 
   constructor(
     private readonly port: Port,
-    private readonly functions: FunctionTable,
+    private functions: FunctionTable,
   ) {}
+
+  /** Takes a table that has more functions, for what is computed in this thread. */
+  learn(functions: FunctionTable): void {
+    this.functions = functions;
+  }
 
   /** Computes a step of a program, and calls back with its result, never at once. Gives what calls it off. */
   readonly compute = ({ cells }: Program, step: Step, done: (result: Result) => void): (() => void) => {

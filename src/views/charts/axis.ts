@@ -1,5 +1,5 @@
 import { precisionFixed, type ScaleLinear, scaleLinear } from "d3";
-import { unitOf } from "../../library/index.ts";
+import { unitOf } from "../../library/at-first.ts";
 import { formatNumber } from "../format.ts";
 
 /** One axis of a chart: from SI to px, with its ticks. */

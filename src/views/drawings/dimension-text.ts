@@ -1,5 +1,5 @@
 /** How lengths and angles are told on a drawing. */
-import { unitOf } from "../../library/index.ts";
+import { unitOf } from "../../library/at-first.ts";
 import { formatNumber, joinUnit } from "../format.ts";
 
 /** How lengths are told on a drawing. */

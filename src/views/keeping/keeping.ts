@@ -24,6 +24,8 @@ export interface KeptApp {
   readonly session: Session;
   readonly file: OpenFile;
   readonly shipped: Shipped;
+  /** Resolves when all that a notebook needs to be computed is there. */
+  ready(notebook: Notebook): Promise<void>;
   /** Shows another notebook, at once; `saved` is it as it stands in its file. Resolves when it is computed. */
   take(notebook: Notebook, saved: Notebook, file: InFile): Promise<void>;
   /** Goes on at once, or when the person has said what becomes of changes that would be lost. */
@@ -203,6 +205,7 @@ export class Keeping {
     await pen.begin();
     try {
       const { kept, notebook } = await readKept(this.shelf, id);
+      await this.app.ready(notebook);
       const { fileName, changed } = kept.entry;
       const file = { name: fileName, handle: null };
       await this.show(pen, id, kept, () => this.app.take(notebook, changed ? unknown : notebook, file));
@@ -216,6 +219,7 @@ export class Keeping {
   }
 
   private async showNew(notebook: Notebook, saved: Notebook, file: InFile, drafts: Kept["drafts"] = {}): Promise<void> {
+    await this.app.ready(notebook);
     await this.leave();
     const id = newId();
     const pen = this.newPen(id);

@@ -129,7 +129,7 @@ export class WhyPanel extends LitElement {
       ${origin && !isHidden ? stepsList(words.why.beganIn, [origin], this.steps) : nothing}
       ${!subject.entry && !isHidden ? entriesTable(step, result, this.steps) : nothing}
       ${takes.length > 0 ? stepsList(made, takes, this.steps) : nothing}
-      ${isHidden ? nothing : callsList(explanation, this.desk.functions)}
+      ${isHidden ? nothing : callsList(explanation, this.desk.session.functions)}
       ${deeper.length > 0 ? stepsList(rests, deeper, this.steps) : nothing}
       ${feeds.length > 0 ? stepsList(into, feeds, this.steps) : step.name === null ? nothing : html`<h3>${into}</h3><p class="hint">${words.why.feedsNothing}</p>`}`;
   }
