@@ -107,14 +107,15 @@ export class FormulaCell extends ReasonedCell<GivenCell | DerivedCell | CheckCel
     const { result } = this;
     const step = session.program.byId.get(this.cell.id);
     const track = trackOf(step);
-    // A key may be pressed before the result of the one before is there: the knob stands where it was set.
+    // A key may be pressed before the result of the one before is there, and the cell may be drawn before the notebook
+    // has followed: the knob stands where it was set.
     const position = track && step?.cell.kind === "given" ? writtenPosition(track, step.cell.formula) : null;
     if (!track || position === null || !result?.ok || this.concealing !== undefined) return nothing;
     const before = baseline.result(this.cell.id);
     return slider({
       label: words.slide(this.bareName),
       track,
-      position,
+      position: this.dragged?.position ?? position,
       baseline: before?.ok ? positionOf(track, Number(before.value)) : null,
       onSlide: (position) => this.slide(track, position),
       onRelease: () => this.release(),

@@ -75,6 +75,45 @@ test("a key moves the knob on, never back, also while its cell is off the screen
   await expect.poll(() => value(page, "tip_break")).toBe(`${before + 4} deg`);
 });
 
+test("keys pressed faster than the screen is drawn all count, one step each", async ({ open }) => {
+  const { page } = await open();
+  const slider = page.getByRole("slider", { name: "slide tip_break", exact: true });
+  const before = Number(await slider.inputValue());
+  await slider.focus();
+  const keyboard = await page.context().newCDPSession(page);
+  const send = (type: "rawKeyDown" | "keyUp", key: string, code: number) =>
+    keyboard.send("Input.dispatchKeyEvent", { type, key, code: key, windowsVirtualKeyCode: code });
+  const burst = async (key: string, code: number, presses: number): Promise<void> => {
+    const events = Array.from({ length: presses }, () => [send("rawKeyDown", key, code), send("keyUp", key, code)]);
+    await Promise.all(events.flat());
+  };
+  for (let turn = 1; turn <= 6; turn++) {
+    await burst("ArrowRight", 39, 5);
+    await expect.poll(() => value(page, "tip_break")).toBe(`${before + 2.5} deg`);
+    expect(Number(await slider.inputValue())).toBe(before + 2.5);
+    await burst("ArrowLeft", 37, 5);
+    await expect.poll(() => value(page, "tip_break")).toBe(`${before} deg`);
+  }
+});
+
+test("a knob that is dragged stays in the hand where its cell is drawn before the notebook has followed", async ({
+  open,
+}) => {
+  const { page } = await open();
+  const slider = page.getByRole("slider", { name: "slide tip_break", exact: true });
+  const before = Number(await slider.inputValue());
+  const held = await slider.evaluate(async (knob: HTMLInputElement) => {
+    const cell = knob.closest(".cell") as HTMLElement & { requestUpdate(): void; updateComplete: Promise<unknown> };
+    knob.stepUp(3);
+    knob.dispatchEvent(new Event("input", { bubbles: true }));
+    cell.requestUpdate();
+    await cell.updateComplete;
+    return knob.valueAsNumber;
+  });
+  expect(held).toBe(before + 1.5);
+  await expect.poll(() => value(page, "tip_break")).toBe(`${before + 1.5} deg`);
+});
+
 test("a wrong unit is marked at its term while it is typed, and the rest stays alive", async ({ open }) => {
   const { page } = await open();
   await openNotebook(page, trainer);
