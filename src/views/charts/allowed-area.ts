@@ -1,6 +1,7 @@
 import type { Box } from "../drawings/geometry.ts";
+import type { Panel } from "./panels.ts";
 import type { Allowed, TradeOffData } from "./trade-off-data.ts";
-import type { Panel, TradeOffSheet } from "./trade-off-sheet.ts";
+import type { TradeOffSheet } from "./trade-off-sheet.ts";
 
 /** A limit that a check sets, where it is seen in a panel. */
 export interface Limit {

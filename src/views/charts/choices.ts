@@ -27,25 +27,36 @@ export function choiceNear(spots: readonly (readonly Placed[])[], { x, y }: Plac
   return best;
 }
 
-/** Where a key leads: left and right along the swept value, up and down between panels; null for any other key. */
-export function choiceByKey(key: string, { panel, index }: Choice, panels: number, count: number): Choice | null {
-  const clamp = (value: number, most: number) => Math.max(0, Math.min(most, value));
+/**
+ * Where a key leads: left and right along the points of a panel, up and down between panels, whose counts of points are
+ * told; null for any other key.
+ */
+export function choiceByKey(key: string, { panel, index }: Choice, counts: readonly number[]): Choice | null {
+  const within = (to: number, most: number) => Math.max(0, Math.min(most, to));
+  const last = (counts[panel] ?? 1) - 1;
+  const inPanel = (to: number): Choice => {
+    const other = within(to, counts.length - 1);
+    return { panel: other, index: within(index, (counts[other] ?? 1) - 1) };
+  };
   switch (key) {
     case "ArrowRight":
-      return { panel, index: clamp(index + 1, count - 1) };
+      return { panel, index: within(index + 1, last) };
     case "ArrowLeft":
-      return { panel, index: clamp(index - 1, count - 1) };
+      return { panel, index: within(index - 1, last) };
     case "ArrowDown":
-      return { panel: clamp(panel + 1, panels - 1), index };
+      return inPanel(panel + 1);
     case "ArrowUp":
-      return { panel: clamp(panel - 1, panels - 1), index };
+      return inPanel(panel - 1);
     case "Home":
       return { panel, index: 0 };
     case "End":
-      return { panel, index: count - 1 };
+      return { panel, index: last };
     default:
       return null;
   }
 }
+
+/** True for one and the same point, or none twice. */
+export const isSame = (a: Choice | null, b: Choice | null): boolean => a?.panel === b?.panel && a?.index === b?.index;
 
 const reach = 20;

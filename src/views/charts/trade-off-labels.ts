@@ -3,8 +3,9 @@ import type { Line, Point } from "../drawings/geometry.ts";
 import type { Label, Place } from "../drawings/labels.ts";
 import { type Measure, shorten } from "../drawings/text-size.ts";
 import type { AllowedArea, Limit } from "./allowed-area.ts";
+import type { Panel } from "./panels.ts";
 import type { TradeOffData } from "./trade-off-data.ts";
-import type { Panel, Spot, TradeOffSheet } from "./trade-off-sheet.ts";
+import type { Spot, TradeOffSheet } from "./trade-off-sheet.ts";
 import { sweptText } from "./trade-off-words.ts";
 
 /** What stands in a panel, in px. */

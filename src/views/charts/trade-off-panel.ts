@@ -3,13 +3,15 @@ import { line } from "d3";
 import { type Box, type Line, linesThrough, type Point } from "../drawings/geometry.ts";
 import { type PlacedLabel, placeLabels } from "../drawings/labels.ts";
 import { type Mark, mark, round } from "../drawings/sketch.ts";
-import { pathThrough, ring, type Stroke, straight, strokeLines } from "../drawings/strokes.ts";
+import { ring, type Stroke, straight, strokeLines } from "../drawings/strokes.ts";
 import type { Measure } from "../drawings/text-size.ts";
 import { allowedArea, type Limit } from "./allowed-area.ts";
-import { gridStrokes } from "./trade-off-axes.ts";
+import { gridStrokes } from "./axes.ts";
+import type { Panel } from "./panels.ts";
+import { circlePath, crossPath, crossReach, pointRadius } from "./points.ts";
 import type { SweepPoint, TradeOffData } from "./trade-off-data.ts";
 import { baselineRadius, panelLabels, presentRadius } from "./trade-off-labels.ts";
-import { type Panel, type Spot, spotsIn, type TradeOffSheet } from "./trade-off-sheet.ts";
+import { type Spot, spotsIn, type TradeOffSheet } from "./trade-off-sheet.ts";
 
 /** The parts of a panel, layer by layer. */
 export interface PanelParts {
@@ -35,7 +37,7 @@ export function panelParts(
   near: number | null,
 ): PanelParts {
   const spots = spotsIn(panel, data, sheet);
-  const radius = pointRadius(spots);
+  const radius = pointRadius(curvePieces(spots));
   const area = allowedArea(panel, data, sheet);
   const limits = area.limits.map((limit) => limitStroke(limit, panel, sheet));
   const present = placeOf(data.present, panel, sheet);
@@ -82,20 +84,6 @@ function pointMarks(spots: readonly Spot[], radius: number, near: number | null)
   ];
 }
 
-/** From its left end, in two halves. */
-const circlePath = ({ x, y }: Point, r: number): string =>
-  `M${round(x - r)},${round(y)}a${r},${r} 0 1,0 ${round(2 * r)},0a${r},${r} 0 1,0 ${round(-2 * r)},0`;
-
-/** Points are smaller where they lie closer; in tenths of a px. */
-function pointRadius(spots: readonly Spot[]): number {
-  const gaps = curvePieces(spots).map(({ from, to }) => Math.hypot(to.x - from.x, to.y - from.y));
-  const close = gaps.toSorted((a, b) => a - b)[Math.floor(gaps.length / 3)] ?? 20;
-  return Math.round(10 * Math.max(1.8, Math.min(3.6, 0.24 * close))) / 10;
-}
-
-/** Half the size of a cross: smaller where points lie closer, like their circles. */
-const crossReach = (radius: number): number => Math.max(3, 1.4 * radius);
-
 /** The pieces of the curve between neighbouring points that both have a value. */
 const curvePieces = (spots: readonly Spot[]): Line[] =>
   linesThrough(spots).filter((_, index) => !spots[index]?.failed && !spots[index + 1]?.failed);
@@ -130,28 +118,3 @@ const limitStroke = ({ edge, at }: Limit, { top, bottom }: Panel, { left, right 
   edge === "left" || edge === "right"
     ? straight("limit", { x: at, y: top }, { x: at, y: bottom })
     : straight("limit", { x: left, y: at }, { x: right, y: at });
-
-/** The outline of a cross. */
-function crossPath({ x, y }: Point, radius: number): string {
-  const reach = crossReach(radius);
-  const arm = 0.32 * reach;
-  const corners = [
-    [0, arm],
-    [reach - arm, reach],
-    [reach, reach - arm],
-    [arm, 0],
-  ] as const;
-  // A quarter of the outline, turned four times.
-  const turned = [0, 1, 2, 3].flatMap((quarter) =>
-    corners.map(([dx, dy]) => {
-      const turn = [
-        [dx, dy],
-        [dy, -dx],
-        [-dx, -dy],
-        [-dy, dx],
-      ][quarter] as [number, number];
-      return { x: x + turn[0], y: y + turn[1] };
-    }),
-  );
-  return pathThrough(turned, "Z");
-}

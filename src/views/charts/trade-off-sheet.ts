@@ -1,33 +1,13 @@
 import type { Measure } from "../drawings/text-size.ts";
-import { type Axis, axisFor } from "./axis.ts";
+import { type Panel, type PanelSheet, panelSheet } from "./panels.ts";
 import { pointIn, type SweepPoint, type TradeOffData } from "./trade-off-data.ts";
 
-/** The panel of one quantity. All in px. */
-export interface Panel {
-  readonly index: number;
-  readonly axis: Axis;
-  readonly top: number;
-  readonly bottom: number;
-  /** Baseline of the words over it. */
-  readonly titleLine: number;
-}
-
 /** How a trade-off chart lies on its sheet: panels one above the other that share the axis along x. */
-export interface TradeOffSheet {
-  readonly width: number;
+export interface TradeOffSheet extends PanelSheet {
   readonly height: number;
-  readonly left: number;
-  readonly right: number;
-  readonly x: Axis;
-  readonly panels: readonly Panel[];
-  /** Baselines of the ticks along x, of its words, and of the notes below. */
-  readonly tickLine: number;
-  readonly titleLine: number;
+  /** Baseline of the notes below. */
   readonly noteLine: number;
 }
-
-/** How ticks, axis titles and notes are set. */
-export const small = { size: 12, weight: 400 } as const;
 
 /** Lays the panels on a sheet of a width; `panelHeight` is that of each. */
 export function tradeOffSheet(
@@ -36,54 +16,27 @@ export function tradeOffSheet(
   panelHeight: number | undefined,
   measure: Measure,
 ): TradeOffSheet {
-  const share = data.y.length === 1 ? 0.42 : 0.26;
-  const high = panelHeight ?? Math.round(Math.max(110, Math.min(data.y.length === 1 ? 300 : 200, share * width)));
   const shown = [...data.points, ...(data.present ? [data.present] : []), ...(data.baseline ? [data.baseline] : [])];
-  const panels = data.y.map(({ name, unit }, index) => {
-    const over = edge + index * (words + high + betweenPanels);
-    const [top, bottom] = [over + words, over + words + high];
-    const values = shown.flatMap((point) => pointIn(point, index)?.y ?? []);
-    const axis = axisFor(values, limitsOf(data, name), {
-      range: [bottom, top],
+  const along = shown.flatMap((point) => (data.y.some((_, panel) => pointIn(point, panel)) ? (point.x ?? []) : []));
+  const sheet = panelSheet(
+    { values: along, limits: limitsOf(data, data.x.name), unit: data.x.unit },
+    data.y.map(({ name, unit }, index) => ({
+      values: shown.flatMap((point) => pointIn(point, index)?.y ?? []),
+      limits: limitsOf(data, name),
       unit,
-      count: Math.max(3, Math.min(5, Math.round(high / 45))),
-    });
-    return { index, axis, top, bottom, titleLine: over + 11 };
-  });
-  const widest = Math.max(0, ...panels.flatMap(({ axis }) => axis.ticks.map(({ text }) => measure(text, small))));
-  const left = Math.max(36, Math.ceil(widest) + 14);
-  const right = width - rightEdge;
-  const bottom = panels.at(-1)?.bottom ?? edge;
-  // The last text may be pushed inwards by the edge of the sheet.
-  const room = (text: string) => 1.5 * measure(text, small) + 8;
-  const x = axisFor(
-    shown.flatMap((point) => (data.y.some((_, panel) => pointIn(point, panel)) ? (point.x ?? []) : [])),
-    limitsOf(data, data.x.name),
-    { range: [left, right], unit: data.x.unit, count: Math.round((right - left) / 100), room },
+    })),
+    width,
+    panelHeight,
+    measure,
   );
   // On a narrow sheet the notes get a line of their own.
-  const noteLine = bottom + (width < 560 ? 55 : 37);
-  return {
-    width,
-    height: noteLine + 10,
-    left,
-    right,
-    x,
-    panels,
-    tickLine: bottom + 17,
-    titleLine: bottom + 37,
-    noteLine,
-  };
+  const noteLine = sheet.titleLine + (width < 560 ? 18 : 0);
+  return { ...sheet, height: noteLine + 10, noteLine };
 }
 
 /** The limits that checks set to a quantity. */
 const limitsOf = ({ allowed = [] }: TradeOffData, name: string): number[] =>
   allowed.filter(({ quantity }) => quantity === name).flatMap(({ min, max }) => [min ?? [], max ?? []].flat());
-
-const edge = 8;
-const words = 25;
-const betweenPanels = 14;
-const rightEdge = 18;
 
 /** A point of the sweep where it is drawn in a panel. */
 export interface Spot {

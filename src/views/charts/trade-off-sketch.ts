@@ -1,10 +1,12 @@
 /** A trade-off chart as marks. */
-import { checkOptions, later, layer, type Mark, mark, round, textMark } from "../drawings/sketch.ts";
+import { checkOptions, later, layer, type Mark, mark, textMark } from "../drawings/sketch.ts";
 import { labelMarks, leaderStrokes, strokeMarks } from "../drawings/strokes.ts";
 import { estimateWidth, type Measure } from "../drawings/text-size.ts";
+import { choiceLayer } from "./choice-layer.ts";
 import type { Choice } from "./choices.ts";
-import { axisTexts, noteText } from "./trade-off-axes.ts";
-import type { TradeOffData } from "./trade-off-data.ts";
+import type { ChartState, SketchedChart } from "./live-chart.ts";
+import { noteText, tradeOffAxes } from "./trade-off-axes.ts";
+import type { SweepPoint, TradeOffData } from "./trade-off-data.ts";
 import { panelParts } from "./trade-off-panel.ts";
 import { type Spot, tradeOffSheet } from "./trade-off-sheet.ts";
 import { pointNames, tradeOffTitle, tradeOffWords } from "./trade-off-words.ts";
@@ -26,17 +28,13 @@ export interface TradeOffOptions {
 const known = { title: true, width: true, panelHeight: true, onChoose: true, measure: true } as const;
 const hint = "choose a point to take its value";
 
-/** A chart at a moment. */
-export interface TradeOffState {
-  readonly data: TradeOffData;
-  readonly options: TradeOffOptions;
-  /** The point in focus, and the one under the pointer. */
-  readonly focus: Choice | null;
-  readonly under: Choice | null;
-}
-
 /** The whole chart as marks, and where its points lie, panel by panel. */
-export function sketchTradeOff({ data, options, focus, under }: TradeOffState) {
+export function sketchTradeOff({
+  data,
+  options,
+  focus,
+  under,
+}: ChartState<TradeOffData, TradeOffOptions>): SketchedChart {
   checkOptions(options, known, "trade-off chart");
   checkData(data);
   const { title = tradeOffTitle(data), width = 660, panelHeight, onChoose, measure = estimateWidth } = options;
@@ -71,9 +69,9 @@ export function sketchTradeOff({ data, options, focus, under }: TradeOffState) {
       "figure-layer",
       panels.flatMap(({ labels }) => labelMarks(labels)),
     ),
-    layer("axis-layer", axisTexts(data, sheet, measure)),
+    layer("axis-layer", tradeOffAxes(data, sheet, measure)),
     layer("note-layer", noteText(data, sheet, told, onChoose ? hint : "", measure)),
-    later("g", () => choiceLayer(spots, data, focus)),
+    later("g", () => choicesOf(spots, data, focus)),
   ];
   const attributes = {
     class: "drawing trade-off",
@@ -101,30 +99,12 @@ function presentIndex({ points, present }: TradeOffData): number {
   return Math.max(0, away.indexOf(Math.min(...away)));
 }
 
-/** A target for each point as large as a finger needs, with its name; the Tab key reaches one of them. */
-function choiceLayer(spots: readonly (readonly Spot[])[], data: TradeOffData, focus: Choice | null): Mark {
-  const stop = focus ?? { panel: 0, index: presentIndex(data) };
+/** A target for each point; the Tab key reaches the one in focus, else the present design. */
+function choicesOf(spots: readonly (readonly Spot[])[], data: TradeOffData, focus: Choice | null): Mark {
   const nameOf = pointNames(data);
-  const choices = spots.flatMap((panelSpots, panel) =>
-    panelSpots.map(({ x, y, point }, index) =>
-      mark("rect", {
-        class: "choice",
-        x: round(x - reach),
-        y: round(y - reach),
-        width: 2 * reach,
-        height: 2 * reach,
-        rx: 5,
-        role: "button",
-        tabindex: isSame(stop, { panel, index }) ? 0 : -1,
-        "aria-label": nameOf(point, panel),
-        "aria-current": data.present && Math.abs(point.value - data.present.value) < 1e-12 ? "true" : undefined,
-      }),
-    ),
+  const isCurrent = ({ value }: SweepPoint) => data.present !== null && Math.abs(value - data.present.value) < 1e-12;
+  const targets = spots.map((panelSpots, panel) =>
+    panelSpots.map(({ x, y, point }) => ({ x, y, name: nameOf(point, panel), isCurrent: isCurrent(point) })),
   );
-  return layer("choice-layer", choices);
+  return choiceLayer(targets, focus ?? { panel: 0, index: presentIndex(data) });
 }
-
-const reach = 12;
-
-/** True for one and the same point, or none twice. */
-export const isSame = (a: Choice | null, b: Choice | null): boolean => a?.panel === b?.panel && a?.index === b?.index;

@@ -3,7 +3,7 @@ import { choiceByKey, choiceNear } from "../../../src/views/charts/choices.ts";
 
 describe("keys", () => {
   const from = { panel: 0, index: 2 };
-  const by = (key: string, start = from) => choiceByKey(key, start, 2, 5);
+  const by = (key: string, start = from) => choiceByKey(key, start, [5, 5]);
   it("lead along the swept value and between panels", () => {
     expect(by("ArrowRight")).toEqual({ panel: 0, index: 3 });
     expect(by("ArrowLeft")).toEqual({ panel: 0, index: 1 });
@@ -15,6 +15,9 @@ describe("keys", () => {
   it("stop at the ends", () => {
     expect(by("ArrowRight", { panel: 1, index: 4 })).toEqual({ panel: 1, index: 4 });
     expect(by("ArrowUp")).toEqual(from);
+  });
+  it("lead to a point that is there where the next panel has fewer", () => {
+    expect(choiceByKey("ArrowDown", { panel: 0, index: 4 }, [5, 2])).toEqual({ panel: 1, index: 1 });
   });
   it("that lead nowhere give null", () => expect(by("Tab")).toBeNull());
 });
