@@ -41,3 +41,15 @@ export function crossPath({ x, y }: Point, radius: number): string {
   );
   return pathThrough(turned, "Z");
 }
+
+/** Of points in order along x those that stand apart by so many px, the first and the last among them. */
+export function standApart<P extends Point>(points: readonly P[], apart: number): P[] {
+  const kept: P[] = [];
+  points.forEach((point, index) => {
+    const before = kept.at(-1);
+    const isLast = index === points.length - 1;
+    if (!before || Math.abs(point.x - before.x) >= apart) kept.push(point);
+    else if (isLast && kept.length > 1) kept.splice(-1, 1, point);
+  });
+  return kept;
+}

@@ -1,8 +1,9 @@
 /** The labels within the panels of a trade-off chart, still to be placed. */
 import type { Line, Point } from "../drawings/geometry.ts";
-import type { Label, Place } from "../drawings/labels.ts";
+import type { Label } from "../drawings/labels.ts";
 import { type Measure, shorten } from "../drawings/text-size.ts";
 import type { AllowedArea, Limit } from "./allowed-area.ts";
+import { besideCurve } from "./beside-curve.ts";
 import type { Panel } from "./panels.ts";
 import type { TradeOffData } from "./trade-off-data.ts";
 import type { Spot, TradeOffSheet } from "./trade-off-sheet.ts";
@@ -112,22 +113,4 @@ function limitLabel(
   if (!first) return [];
   const places = [({ left: "right", right: "left", top: "below", bottom: "above" } as const)[edge]];
   return [{ ...plain, class: "figure-holds", text, at: first, elsewhere, places, gap: 6, leader: false }];
-}
-
-/** Square to the curve on either side first, then the four places. */
-function besideCurve(at: Point, curve: readonly Line[]): Place[] {
-  let nearest: Line | null = null;
-  let least = Number.POSITIVE_INFINITY;
-  for (const piece of curve) {
-    const away = Math.hypot((piece.from.x + piece.to.x) / 2 - at.x, (piece.from.y + piece.to.y) / 2 - at.y);
-    if (away < least) [nearest, least] = [piece, away];
-  }
-  const fourPlaces: Place[] = ["above", "below", "right", "left"];
-  if (!nearest) return fourPlaces;
-  const { from, to } = nearest;
-  const length = Math.hypot(to.x - from.x, to.y - from.y);
-  if (length === 0) return fourPlaces;
-  const normal = { x: (to.y - from.y) / length, y: -(to.x - from.x) / length };
-  const up = normal.y <= 0 ? normal : { x: -normal.x, y: -normal.y };
-  return [up, { x: -up.x, y: -up.y }, ...fourPlaces];
 }

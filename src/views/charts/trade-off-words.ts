@@ -85,8 +85,8 @@ function valueText(point: SweepPoint, { name, unit }: Quantity, index: number): 
   return `${name} ${Number.isFinite(value) ? told(value, unit) : "without a value"}`;
 }
 
-/** "rises from 3.2% to 8%", "stays at 4 deg", or by way of its highest or lowest. */
-function trend(all: readonly number[], unit: string): string {
+/** "rises from 3.2% to 8%", "stays at 4 deg", or by way of its highest or lowest; what is no number is passed over. */
+export function trend(all: readonly number[], unit: string): string {
   const values = all.filter(Number.isFinite);
   const [first = Number.NaN] = values;
   const last = values.at(-1) ?? Number.NaN;

@@ -52,7 +52,7 @@ function readRules(css: string, tokens: ReadonlyMap<string, string>): ReadonlyMa
       .map(([, property = "", value = ""]): [string, string] => [property, resolve(value, tokens)])
       .filter(([property]) => presentation.has(property));
     for (const selector of selectors.split(",").map((each) => each.trim())) {
-      const name = /^\.([a-z-]+)$/.exec(selector)?.[1];
+      const name = /^\.([a-z][a-z0-9-]*)$/.exec(selector)?.[1];
       if (name) rules.set(name, [...(rules.get(name) ?? []), ...declarations]);
     }
   }
