@@ -5,8 +5,9 @@ import type { TypedTree } from "./typed-tree.ts";
 
 /**
  * The cells that show nothing of their value while `hidden` cells are asked about, each with the hidden cell that it would
- * give away, by id: the hidden cells themselves; cells whose formula only hands such a value on, whole or in part; checks
- * that compare it; charts that draw it and studies of it; drawings of it, or of the very thing that it is a part of.
+ * give away, by id: the hidden cells themselves; cells whose formula hands such a value on, whole or in part, or computes
+ * from it anything that can be read off and reckoned back, so anything but a record; checks that compare it; charts that
+ * draw it and studies of it; drawings of it, or of the very thing that it is a part of.
  */
 export function concealedCells(program: Program, hidden: ReadonlySet<string>): ReadonlyMap<string, string> {
   const concealed = new Map<string, string>();
@@ -45,7 +46,7 @@ export function concealedBraces(
 }
 
 function givenAway(
-  { cell, inputs, tree }: Step,
+  { cell, inputs, tree, shape }: Step,
   program: Program,
   concealed: ReadonlyMap<string, string>,
   partOf: ReadonlyMap<string, string>,
@@ -58,15 +59,22 @@ function givenAway(
     case "study":
       return first(inputs);
     case "derived":
-    case "drawing": {
-      const root = tree && rootOf(tree);
-      if (root === null) return undefined;
-      const handed = concealed.get(program.byName.get(root)?.id ?? "");
-      return handed ?? (cell.kind === "drawing" ? partOf.get(root) : undefined);
-    }
+      return shape?.kind === "record" ? handedOn(tree, program, concealed) : first(inputs);
+    case "drawing":
+      return handedOn(tree, program, concealed) ?? partOf.get((tree && rootOf(tree)) ?? "");
     default:
       return undefined;
   }
+}
+
+/** The hidden cell that a formula gives away by handing on a cell. */
+function handedOn(
+  tree: TypedTree | null,
+  program: Program,
+  concealed: ReadonlyMap<string, string>,
+): string | undefined {
+  const root = tree && rootOf(tree);
+  return root === null ? undefined : concealed.get(program.byName.get(root)?.id ?? "");
 }
 
 /** The cell that a formula hands on, whole, a field or an element of it; null where it computes anything. */

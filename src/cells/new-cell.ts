@@ -47,7 +47,7 @@ export function newCell(notebook: Notebook, kind: Kind, index: number, program: 
     case "decision":
       return { id, kind, question: "", chosen: "", why: "" };
     case "question":
-      return { id, kind, about: near(isAsked)?.name ?? "", prompt: "", answer: null, because: "" };
+      return { id, kind, about: (near(isResult) ?? near(isAsked))?.name ?? "", prompt: "", answer: null, because: "" };
     case "drawing":
       return { id, kind, view: "front", of: (near(isMade("wing")) ?? near(isRecord))?.name ?? "" };
     case "chart": {

@@ -105,7 +105,7 @@ export abstract class CellView<C extends Cell> extends LitElement {
 
   /** Begins to enter what is entered first in a new cell of this kind. */
   begin(): void {
-    this.enterDetails();
+    void this.enterDetails("afresh");
   }
 
   /** Gives the focus to the first thing that can be done with the cell. */
@@ -147,10 +147,13 @@ export abstract class CellView<C extends Cell> extends LitElement {
     return detailsOf(this.desk, this.cell);
   }
 
-  protected async enterDetails(): Promise<void> {
+  /** Afresh: what stands in the first field is a proposal, and typing takes its place. */
+  protected async enterDetails(how: "as it is" | "afresh" = "as it is"): Promise<void> {
     this.entered = "details";
     await this.updateComplete;
-    this.querySelector<HTMLElement>(".details :is(input, select, textarea)")?.focus();
+    const first = this.querySelector<HTMLElement>(".details :is(input, select, textarea)");
+    first?.focus();
+    if (how === "afresh" && first instanceof HTMLInputElement) first.select();
   }
 
   private renderDetails(): TemplateResult {

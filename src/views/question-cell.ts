@@ -119,15 +119,24 @@ export class QuestionCellView extends CellView<QuestionCell> {
   };
 
   protected override get ownItems(): MenuItem[] {
-    const again = { label: words.askAgain, act: () => void this.askAgain() };
-    return [...super.ownItems, ...(this.cell.answer === null ? [] : [again])];
+    const answered = this.desk.session.notebook.cells.filter(
+      (cell) => cell.kind === "question" && cell.answer !== null,
+    );
+    const again = { label: words.askAgain, act: () => void this.askAgain([this.cell.id]) };
+    const all = { label: words.askAllAgain, act: () => void this.askAgain(answered.map(({ id }) => id)) };
+    return [...super.ownItems, ...(this.cell.answer === null ? [] : [again]), ...(answered.length > 1 ? [all] : [])];
   }
 
-  /** For a teacher: the question stands open again. */
-  private async askAgain(): Promise<void> {
-    const { askAgainHeading: heading, askAgainText: text, askAgain: yes } = words;
+  /** For a teacher: the questions stand open again. */
+  private async askAgain(ids: readonly string[]): Promise<void> {
+    const [heading, text, yes] =
+      ids.length === 1
+        ? [words.askAgainHeading, words.askAgainText, words.askAgain]
+        : [words.askAllAgainHeading(ids.length), words.askAllAgainText, words.askAllAgain];
     if (!(await askFirst({ heading, text, yes }))) return;
-    this.desk.session.edit((notebook) => editCell(notebook, this.cell.id, { answer: null, because: "" }));
+    this.desk.session.edit((notebook) =>
+      ids.reduce((now, id) => editCell(now, id, { answer: null, because: "" }), notebook),
+    );
   }
 
   private readonly enterDifference = async (): Promise<void> => {

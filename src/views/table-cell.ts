@@ -130,9 +130,17 @@ export class TableCellView extends ReasonedCell<TableCell> {
 
   /** An entry that is more than a number: what it comes to, and below it the formula. */
   private renderFormula(text: string, column: Column, row: number, fault: Fault | null): TemplateResult {
-    const value = fault ? null : this.computed(column, row);
+    const value = fault || this.namesHidden(text) ? null : this.computed(column, row);
     return html`${value === null ? nothing : html`<span class="computed">${value}</span>`}
       ${formulaLine(text, fault?.at ?? null, fault?.waits ?? false)}`;
+  }
+
+  private namesHidden(text: string): boolean {
+    const { concealed, program } = this.desk.session;
+    return (
+      concealed.size > 0 &&
+      (text.match(/\p{L}\w*/gu) ?? []).some((each) => concealed.has(program.byName.get(each)?.id ?? ""))
+    );
   }
 
   private computed({ name, unit = "1" }: Column, row: number): string | null {
@@ -174,8 +182,7 @@ export class TableCellView extends ReasonedCell<TableCell> {
     this.column = column;
     this.choice.take({ row: -1, column });
     this.columnRefusal = null;
-    await this.enterDetails();
-    this.querySelector<HTMLInputElement>(".details input")?.select();
+    await this.enterDetails("afresh");
   }
 
   /** A name that is refused keeps the form open. */

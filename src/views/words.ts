@@ -238,6 +238,9 @@ export const words = {
   askAgain: "Ask again",
   askAgainHeading: "Ask this question again?",
   askAgainText: "What was answered is taken out, and the value is hidden. Undo brings it back.",
+  askAllAgain: "Ask all again",
+  askAllAgainHeading: (count: number) => `Ask all ${count} answered questions again?`,
+  askAllAgainText: "What was answered is taken out, and the values are hidden. Undo brings it back.",
 
   // Why this number
   why: {

@@ -23,6 +23,7 @@ const cells: readonly Cell[] = [
   derived("again", "height"),
   derived("other", "main_wing.span"),
   derived("twice", "2 * height"),
+  derived("steeper", "bend + 1 deg"),
   { id: "tall", kind: "check", name: "tall", formula: "height > 30 mm" },
   { id: "front", kind: "drawing", view: "front", of: "main_wing" },
   { id: "cost", kind: "chart", view: "trade_off", sweep: "bend", x: "bend", y: ["twice", "height"] },
@@ -35,18 +36,20 @@ test("nothing is hidden where nothing is asked", () => {
   expect(concealed()).toEqual({});
 });
 
-test("with a hidden value go what hands it on, checks of it, charts of it, and drawings of what it is a part of", () => {
+test("with a hidden value go what hands it on or reckons with it, checks and charts of it, and drawings of what it is a part of", () => {
   expect(concealed("height")).toEqual({
     height: "height",
     again: "height",
+    twice: "height",
     tall: "height",
     front: "height",
     cost: "height",
+    calm: "height",
   });
 });
 
-test("a hidden given takes along the charts that sweep it, and no formula that computes with it", () => {
-  expect(concealed("bend")).toEqual({ bend: "bend", cost: "bend", calm: "bend" });
+test("a hidden given takes along the charts that sweep it and what is reckoned from it, but no wing that is built with it", () => {
+  expect(concealed("bend")).toEqual({ bend: "bend", cost: "bend", calm: "bend", steeper: "bend" });
 });
 
 test("a hidden record takes along its drawings and the cells that show a part of it", () => {
@@ -55,6 +58,8 @@ test("a hidden record takes along its drawings and the cells that show a part of
     height: "main_wing",
     again: "main_wing",
     other: "main_wing",
+    twice: "main_wing",
+    calm: "main_wing",
     tall: "main_wing",
     front: "main_wing",
     cost: "main_wing",
@@ -64,5 +69,5 @@ test("a hidden record takes along its drawings and the cells that show a part of
 test("in a note those braces are hidden that show the value, by its name or by the way to it", () => {
   const hidden = concealedCells(program, new Set(["height"]));
   const text = "{height} {again} {twice} {main_wing.tip_height} {main_wing . span} {nothing} \\{height}";
-  expect(concealedBraces(text, program, hidden)).toEqual([true, true, false, true, false, false]);
+  expect(concealedBraces(text, program, hidden)).toEqual([true, true, true, true, false, false]);
 });
