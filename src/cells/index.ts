@@ -17,7 +17,7 @@ export { parser } from "./formula.grammar";
 export { limits, parseFormula } from "./formula-parse.ts";
 export { nodes, type Range, type Tree } from "./formula-tree.ts";
 export type { Step as HistoryStep } from "./history.ts";
-export { constants, isName, keywords, readSignature } from "./names.ts";
+export { constants, isName, keywords, readSignature, tidyName } from "./names.ts";
 export { duplicateCell, newCell, unusedName } from "./new-cell.ts";
 export * from "./notebook.ts";
 export { NotebookError } from "./notebook-errors.ts";

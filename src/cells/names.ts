@@ -16,6 +16,9 @@ const engineWords: ReadonlySet<string> = new Set(["invalidation", "visibility"])
 /** A letter, then letters, digits, underscores. */
 export const isName = (text: string): boolean => /^[A-Za-z][A-Za-z0-9_]*$/.test(text);
 
+/** A name as it is typed made one that can stand: blanks and hyphens inside it become underscores; no more is mended. */
+export const tidyName = (typed: string): string => typed.trim().replaceAll(/(?<=\w)[\s-]+(?=\w)/g, "_");
+
 /** What a reserved word is, in words that fit "X is …", or null where the word is free. */
 export function reservedAs(word: string, functions: { has(name: string): boolean }): string | null {
   if (keywords.has(word)) return "a word of the formula language";

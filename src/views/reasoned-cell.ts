@@ -9,6 +9,7 @@ import {
   rename,
   type Subject,
   type TableCell,
+  tidyName,
 } from "../cells/index.ts";
 import { askWhy, whyButton } from "./ask-why.ts";
 import { CellView } from "./cell-view.ts";
@@ -52,8 +53,9 @@ export abstract class ReasonedCell<C extends GivenCell | DerivedCell | CheckCell
 
   /** What can be done beside entering: it stands in the margin, and shows where the pointer or the focus is. */
   protected renderTools(tools: readonly TemplateResult[] = []): TemplateResult {
-    const why = this.cell.reason === undefined && this.entered !== "reason" ? [this.renderAddReason()] : [];
-    return html`<div class="tools">${[...tools, ...why]}</div> ${whyButton(this.bareName, () => askWhy(this, { id: this.cell.id }))}`;
+    const lacksReason = this.cell.reason === undefined && this.cell.kind !== "given" && this.entered !== "reason";
+    const shown = this.entered === "name" ? [] : [...tools, ...(lacksReason ? [this.renderAddReason()] : [])];
+    return html`<div class="tools">${shown}</div> ${whyButton(this.bareName, () => askWhy(this, { id: this.cell.id }))}`;
   }
 
   protected renderReason(): TemplateResult | undefined {
@@ -66,8 +68,10 @@ export abstract class ReasonedCell<C extends GivenCell | DerivedCell | CheckCell
         onLeave: (by) => this.leaveReason(by),
       });
     }
-    const { reason } = this.cell;
-    if (reason === undefined) return undefined;
+    const { reason, kind } = this.cell;
+    // A number that somebody chose is asked for its reason in plain sight.
+    if (reason === undefined)
+      return kind === "given" ? html`<div class="reason lacking">${this.renderAddReason()}</div>` : undefined;
     return html`<div class="reason covered">
       <span>${reason}</span>
       <button type="button" class="cover reason-button" aria-label=${words.editReason(this.bareName)}
@@ -142,7 +146,7 @@ export abstract class ReasonedCell<C extends GivenCell | DerivedCell | CheckCell
   /** A function cell's parameters are part of what is written. */
   private renamed(notebook: Notebook, text: string): Notebook {
     const { id, kind, name: before } = this.cell;
-    const { name, parameters } = readSignature(text);
+    const { name, parameters } = readSignature(tidyName(text));
     const next = rename(notebook, id, name, this.desk.session.functions);
     const written = kind === "derived" && parameters ? `${name}(${parameters.join(", ")})` : name;
     const hadParameters = readSignature(before).parameters !== null;

@@ -10,6 +10,7 @@ import {
   removeRowInTrials,
   renameColumn,
   type TableCell,
+  tidyName,
 } from "../cells/index.ts";
 import type { Desk } from "./desk.ts";
 import type { Detail } from "./details.ts";
@@ -108,7 +109,7 @@ export function columnDetails(
     session.edit((notebook) => editColumn(notebook, id, column, patch), `column ${id} ${column} ${key}`);
   const rename = (now: string): void => {
     try {
-      session.edit((notebook) => renameColumn(notebook, id, column, now.trim()));
+      session.edit((notebook) => renameColumn(notebook, id, column, tidyName(now)));
       onRefusal(null);
     } catch (error) {
       onRefusal(error instanceof Error ? error.message : String(error));

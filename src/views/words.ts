@@ -78,7 +78,7 @@ export const words = {
 
   // Change since the notebook was opened
   onBaseline: "on the baseline",
-  baseline: "as opened",
+  baseline: "the baseline",
   changed: (by: string) => `changed by ${by} since it was opened`,
   heldBefore: "held before",
   failedBefore: "failed before",

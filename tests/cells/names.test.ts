@@ -1,5 +1,5 @@
 import { describe, expect, test } from "vitest";
-import { constants, isName, keywords, readSignature, reservedAs } from "../../src/cells/names.ts";
+import { constants, isName, keywords, readSignature, reservedAs, tidyName } from "../../src/cells/names.ts";
 import { functions } from "../../src/library/index.ts";
 import { units } from "../../src/library/units.ts";
 
@@ -10,6 +10,16 @@ describe("a name", () => {
   test.each(["", " ", "1a", "_a", "a b", "a-b", "a.b", "é", "aé", "a\n", "°", "%", "{a}"])("may not be %j", (name) => {
     expect(isName(name)).toBe(false);
   });
+});
+
+test.each([
+  [" wood density ", "wood_density"],
+  ["neutral-point  arm", "neutral_point_arm"],
+  ["lift (v, cl)", "lift (v, cl)"],
+  ["2 x", "2_x"],
+  ["eda", "eda"],
+])("%j as it is typed becomes %j", (typed, name) => {
+  expect(tidyName(typed)).toBe(name);
 });
 
 describe("a reserved word", () => {
