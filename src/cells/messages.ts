@@ -122,7 +122,7 @@ export const messages = {
       ? `This list is empty, it has no element ${index}.`
       : `There is no element ${index}: the list has ${length}, counted from 1 to ${length}.`,
   unitDisagrees: (unit: string, wanted: string, got: string, remedy: string | null) =>
-    `The unit ${unit} is for ${wanted}, but this is ${got}.${then(remedy)}`,
+    `The unit ${unit} is for ${wanted}, but this is ${got}.${then(remedy ?? "Change the value or the unit.")}`,
   unitOnlyNumbers: (unit: string, got: string) =>
     `The unit ${unit} is for a number, but this is ${got}. Remove the unit.`,
   unitFault: (unit: string, word: string, nearest: string | null) =>

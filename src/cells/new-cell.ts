@@ -35,7 +35,7 @@ export function newCell(notebook: Notebook, kind: Kind, index: number, program: 
   const near = nearest(notebook, index, program);
   switch (kind) {
     case "given":
-      return { id, kind, name: name("new_value"), formula: "1 mm", unit: "mm" };
+      return { id, kind, name: name("new_value"), formula: "1 mm" };
     case "derived":
       return { id, kind, name: name("new_result"), formula: doubled(near(isNumber)) };
     case "table":
