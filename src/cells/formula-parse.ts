@@ -136,6 +136,7 @@ class Reader {
   private misplaced(node: SyntaxNode): FormulaError {
     const written = this.slice(node);
     const { number, unit, over, under } = fractionParts(written);
+    if (!Number.isFinite(number)) return new FormulaError("syntax", messages.fractionOverZero(written), rangeOf(node));
     const decimal = `${Number(number.toPrecision(12))} ${unit}`;
     const division = over === null ? null : `${over} / (${under} ${unit})`;
     const fault = parseUnit(unit);

@@ -32,6 +32,7 @@ export const messages = {
   misplacedFraction: (written: string, decimal: string, division: string | null) =>
     `${division ? `“${written}” can be read in two ways. Write ${decimal} or ${division}` : `Write ${decimal} in place of “${written}”`}` +
     "; shop fractions such as 3/32 in stand before in and ft only, and in brackets after / and ^.",
+  fractionOverZero: (written: string) => `“${written}” divides by zero. Write another number below the line.`,
   fractionWithoutUnit: (written: string) =>
     `“${written}” needs its unit right after it, in or ft; as plain numbers write ${written.replace(/\s+/, " + ")}.`,
   openText: 'This text is not closed. End it with a ".',
@@ -77,7 +78,7 @@ export const messages = {
   notAFunction: (name: string) => `${name} is a cell, not a function. To multiply write ${name} * (…).`,
   unknownFunction: (name: string, nearest: string | null) => `There is no function named ${name}.${maybe(nearest)}`,
   namesInGiven: (name: string) =>
-    `A given stands on its own and cannot use ${name}. Make it a derived cell, or enter a value.`,
+    `A given stands on its own and cannot use ${name}. Make it derived, in its menu, or enter a value.`,
 
   // Waiting and loops
   waits: (root: string) => `Waits for ${root}.`,

@@ -44,6 +44,18 @@ export function editCell(notebook: Notebook, id: string, patch: CellPatch): Note
   return replace(notebook, cell, patched(cell, patch));
 }
 
+/**
+ * A given made derived, or a derived cell made a given, under the same id and name, so that all that names it still does.
+ * What only the one can have, range and ±, goes; a formula that a given cannot have is the given's fault to tell.
+ */
+export function turnInto(notebook: Notebook, id: string, kind: "given" | "derived"): Notebook {
+  const cell = cellById(notebook, id);
+  if (cell.kind !== "given" && cell.kind !== "derived")
+    throw new Error(`got "${id}", which is a ${cell.kind}, expected a given or a derived cell`);
+  if (cell.kind === kind) return notebook;
+  return replace(notebook, cell, patched(cell, { kind, range: undefined, plus_minus: undefined }));
+}
+
 /** The cell put in so that it stands at `index`; its id must be new. */
 export function insertCell(notebook: Notebook, index: number, cell: Cell): Notebook {
   if (notebook.cells.some(({ id }) => id === cell.id))

@@ -6,6 +6,7 @@ import {
   type GivenCell,
   type Notebook,
   readSignature,
+  turnInto,
 } from "../cells/index.ts";
 import { busyNote, errorLine, hiddenValue, noValue } from "./cell-view.ts";
 import { checkValue } from "./check-value.ts";
@@ -15,6 +16,7 @@ import { characterAt } from "./formula-entry.ts";
 import { formulaLine, markOf } from "./formula-line.ts";
 import { heldBack } from "./held-text.ts";
 import { formulaAt, positionOf, type Track, trackOf, writtenPosition } from "./literal.ts";
+import type { MenuItem } from "./menu.ts";
 import { ReasonedCell } from "./reasoned-cell.ts";
 import { slider } from "./slider.ts";
 import { changeText, leadAndRest } from "./value-text.ts";
@@ -44,6 +46,16 @@ export class FormulaCell extends ReasonedCell<GivenCell | DerivedCell | CheckCel
         ${this.renderReason()}
       </div>
       ${this.renderTools()}`;
+  }
+
+  protected override get ownItems(): MenuItem[] {
+    const { cell, desk } = this;
+    if (cell.kind === "check" || readSignature(cell.name).parameters) return super.ownItems;
+    const kind = cell.kind === "given" ? "derived" : "given";
+    // Only what names no cell can be a given.
+    const canTurn = kind === "derived" || desk.session.program.byId.get(cell.id)?.reading.names.length === 0;
+    const act = (): void => desk.session.edit((notebook) => turnInto(notebook, cell.id, kind));
+    return [...super.ownItems, ...(canTurn ? [{ label: words.turnInto[kind], act }] : [])];
   }
 
   private renderFormula(): TemplateResult {

@@ -158,6 +158,7 @@ export const words = {
   insertBelow: "Insert below …",
   renameItem: "Rename",
   detailsItem: "Details",
+  turnInto: { given: "Make it a given", derived: "Make it derived" },
   moveUp: "Move up",
   moveDown: "Move down",
   duplicate: "Duplicate",

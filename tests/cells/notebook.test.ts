@@ -17,6 +17,7 @@ import {
   removeRow,
   setEntry,
   setTitle,
+  turnInto,
 } from "../../src/cells/notebook.ts";
 import { readNotebook, writeNotebook } from "../../src/cells/notebook-file.ts";
 import { randomNotebook } from "./random-notebook.ts";
@@ -57,6 +58,15 @@ describe("edits of cells", () => {
       ..."id kind name formula reason".split(" "),
     ]);
     expect(() => editCell(notebook, "a1", { formula: undefined })).toThrow(/expected one that can: The key “formula”/);
+  });
+
+  test("a given becomes derived and a given again, without its range, and stays where it was under its name", () => {
+    const derived = turnInto(notebook, "a1", "derived");
+    expect(derived.cells[0]).toMatchObject({ id: "a1", kind: "derived", name: "span", formula: "450 mm", unit: "mm" });
+    expect(derived.cells[0]).not.toHaveProperty("range");
+    expect(turnInto(derived, "a1", "given").cells[0]).toMatchObject({ id: "a1", kind: "given", name: "span" });
+    expect(turnInto(notebook, "a1", "given")).toBe(notebook);
+    expect(() => turnInto(notebook, "a2", "given")).toThrow(/expected a given or a derived cell/);
   });
 
   test("an edit that changes nothing gives the same notebook", () => {
