@@ -4,8 +4,10 @@ import { functions } from "./library/index.ts";
 
 const hand = new Hand({
   functions,
+  stretch: 40,
   answer: (answer) => self.postMessage(answer),
   later: (act) => setTimeout(act, 0),
+  now: () => performance.now(),
 });
 
 self.addEventListener("message", ({ data }) => hand.take(data));

@@ -7,6 +7,7 @@ export { compile } from "./compile.ts";
 export { concealedBraces, concealedCells } from "./concealed.ts";
 export { Crew } from "./crew/crew.ts";
 export { Hand } from "./crew/hand.ts";
+export { LiveStudies, type StudyNews, type StudyOf } from "./crew/live-studies.ts";
 export type { Answer } from "./crew/orders.ts";
 export type { Port } from "./crew/port.ts";
 export { type CellError, type ErrorCode, FormulaError } from "./errors.ts";

@@ -199,7 +199,7 @@ export class App extends LitElement {
   /** What was left out so that the page could be used sooner. */
   private async loadRest(): Promise<void> {
     await Promise.all([this.lateFunctions.all().catch(this.functionsMissing), loadEditor(), loadWhy()]);
-    this.crew.warm();
+    this.crew.warm("flow");
   }
 
   private ready(notebook: Notebook): Promise<void> {

@@ -3,6 +3,9 @@ import type { Answer, Port } from "../cells/index.ts";
 /** The way to hands in workers; `start` starts one, and may be refused. */
 export function workerPort(start: () => Worker): Port {
   return {
+    // One core stays with the page.
+    most: Math.min(4, Math.max(1, navigator.hardwareConcurrency - 1)),
+    now: () => performance.now(),
     open(hear, broke) {
       try {
         const worker = start();
@@ -12,7 +15,7 @@ export function workerPort(start: () => Worker): Port {
           console.warn(`The worker has failed: ${event.message || "it could not be loaded"}`);
           broke();
         });
-        return { send: (order) => worker.postMessage(order), close: () => worker.terminate() };
+        return { send: (message) => worker.postMessage(message), close: () => worker.terminate() };
       } catch (error) {
         console.warn(error);
         return null;

@@ -1,41 +1,44 @@
-/** Has slow cells computed by a hand in another thread, so that whoever draws and is typed into never waits. */
+/** Has slow cells and studies computed by hands in other threads, so that whoever draws and is typed into never waits. */
 import type { FunctionTable } from "../../library/spec.ts";
 import type { Cell } from "../cell.ts";
 import type { Program, Step } from "../step.ts";
 import type { Result } from "../value.ts";
 import { Hand } from "./hand.ts";
-import { type Answer, changeOf } from "./orders.ts";
+import { Helper } from "./helper.ts";
+import type { Answer } from "./orders.ts";
 import type { Line, Port } from "./port.ts";
+import { type RunNews, StudyRun, type StudySubject } from "./study-run.ts";
 
-/** How long, in ms, a computation that nobody wants any more may still hold up the next one before it is broken off. */
-const patience = 1000;
-
-/** Between two computations on the thread that draws, where there is no other: time for a frame and for a key. */
-const breath = 30;
+/** On the thread that draws, where there is no other: how long is computed at a stretch, and how long it then rests. */
+const alone = { stretch: 12, rest: 30 } as const;
 
 interface Ask {
-  readonly key: number;
   readonly cells: readonly Cell[];
   readonly step: Step;
   readonly done: (result: Result) => void;
-  isCalledOff: boolean;
+  callOff: (() => void) | null;
 }
 
-/** One cell is computed at a time, in the order in which they were asked for; what is called off meanwhile is left out. */
+/**
+ * Cells are computed by the first hand, one at a time, in the order in which they were asked for; what is called off
+ * meanwhile is left out. Studies are computed by all, in parts that a cell never waits for.
+ */
 export class Crew {
-  private line: Line | null = null;
-  /** The cells that the hand knows. */
-  private known: readonly Cell[] | null = null;
-  private readonly waiting = new Set<Ask>();
-  private running: Ask | null = null;
-  private lastKey = 0;
+  private readonly helpers: Helper[] = [];
+  private readonly asks = new Set<Ask>();
+  private readonly runs = new Set<StudyRun>();
+  private lastRun = 0;
   /** No other thread can be had: everything is computed in this one. */
   private isAlone = false;
+  /** How many hands can be had. */
+  private most: number;
 
   constructor(
-    private readonly port: Port,
+    readonly port: Port,
     private functions: FunctionTable,
-  ) {}
+  ) {
+    this.most = port.most;
+  }
 
   /** Takes a table that has more functions, for what is computed in this thread. */
   learn(functions: FunctionTable): void {
@@ -44,105 +47,110 @@ export class Crew {
 
   /** Computes a step of a program, and calls back with its result, never at once. Gives what calls it off. */
   readonly compute = ({ cells }: Program, step: Step, done: (result: Result) => void): (() => void) => {
-    const ask: Ask = { key: ++this.lastKey, cells, step, done, isCalledOff: false };
-    this.waiting.add(ask);
+    const ask: Ask = { cells, step, done, callOff: null };
+    this.asks.add(ask);
     // What is called off in the same moment is never begun.
-    queueMicrotask(() => this.next());
-    return () => this.callOff(ask);
+    queueMicrotask(this.next);
+    return () => {
+      this.asks.delete(ask);
+      ask.callOff?.();
+    };
   };
 
-  /** Gets a hand ready before it is needed: to be called when nothing else is to do. */
-  warm(): void {
-    if (this.running === null && !this.isAlone) this.reach().send({ kind: "warm" });
+  /** Runs a study, and tells how it goes, never at once. Gives what stops it. */
+  study(subject: StudySubject, tell: (news: RunNews) => void): () => void {
+    const run = new StudyRun(++this.lastRun, subject, this.port, tell);
+    this.runs.add(run);
+    queueMicrotask(this.next);
+    return () => {
+      run.stop();
+      this.end(run);
+    };
   }
 
-  /** Ends the hand; nobody is called back any more. */
+  /** Gets a hand ready before it is needed, when nothing else is to do: it calls a function on which slow ones rest. */
+  warm(name: string): void {
+    if (!this.isAlone) this.helper(0).warm(name);
+  }
+
+  /** Ends all hands; nobody is called back any more. */
   dispose(): void {
-    this.waiting.clear();
-    this.running = null;
-    this.hangUp();
+    this.asks.clear();
+    for (const run of this.runs) run.stop();
+    this.runs.clear();
+    for (const helper of this.helpers) helper.close();
   }
 
-  private callOff(ask: Ask): void {
-    this.waiting.delete(ask);
-    ask.isCalledOff = true;
-    if (ask !== this.running) return;
-    this.port.later(patience, () => {
-      if (ask !== this.running) return;
-      this.hangUp();
-      this.running = null;
-      this.next();
+  private readonly next = (): void => {
+    const [ask] = this.asks;
+    if (ask && !this.helper(0).isAt("cell")) this.begin(ask);
+    for (const run of this.runs) if (run.isOver) this.end(run);
+    for (let index = 0; index < this.most; index++) {
+      const helper = this.helper(index);
+      if (helper.isAt("prepare", "part")) continue;
+      for (const run of this.runs) if (run.give(helper)) break;
+    }
+  };
+
+  private begin(ask: Ask): void {
+    this.asks.delete(ask);
+    const { step, cells, done } = ask;
+    const { shape } = step;
+    if (!shape) throw new Error(`got the step ${step.id} without a shape, expected one that computes`);
+    ask.callOff = this.helper(0).order((learn) => ({ kind: "cell", id: step.id, change: learn(cells) }), {
+      hear(answer) {
+        if (answer.kind === "fault") throw new Error(`got a fault where ${step.id} was computed: ${answer.message}`);
+        if (answer.kind === "cell") done(answer.result.ok ? { ...answer.result, shape } : answer.result);
+      },
+      lost: () => this.asks.add(ask),
     });
   }
 
-  private next(): void {
-    const [ask] = this.waiting;
-    if (this.running || !ask) return;
-    this.waiting.delete(ask);
-    this.running = ask;
-    const { key, cells, step } = ask;
-    const line = this.reach();
-    const change = changeOf(this.known, cells);
-    this.known = cells;
-    line.send({ kind: "cell", key, change, id: step.id });
+  private end(run: StudyRun): void {
+    this.runs.delete(run);
+    for (const helper of this.helpers) helper.drop(run.id);
   }
 
-  private hear(answer: Answer): void {
-    const ask = this.running;
-    if (answer.key !== ask?.key) return;
-    this.running = null;
-    if (answer.kind === "fault") {
-      // It may have stopped half way.
-      this.known = null;
-      this.next();
-      throw new Error(`got a fault where ${ask.step.id} was computed: ${answer.message}`);
-    }
-    this.next();
-    const { result } = answer;
-    const { shape } = ask.step;
-    if (!shape) throw new Error(`got the step ${ask.step.id} without a shape, expected one that computes`);
-    if (!ask.isCalledOff) ask.done(result.ok ? { ...result, shape } : result);
-  }
-
-  private reach(): Line {
-    this.line ??= this.open();
-    return this.line;
-  }
-
-  private open(): Line {
-    this.known = null;
-    if (this.isAlone) return this.openHere();
-    const line = this.port.open(
-      (answer) => line === this.line && this.hear(answer),
-      () => line === this.line && this.goOnAlone(),
+  private helper(index: number): Helper {
+    const known = this.helpers[index];
+    if (known) return known;
+    const made = new Helper(
+      this.port,
+      (hear, broke) => this.open(hear, broke),
+      this.next,
+      () => this.goOnAlone(),
     );
+    this.helpers[index] = made;
+    return made;
+  }
+
+  private open(hear: (answer: Answer) => void, broke: () => void): Line {
+    const line = this.isAlone ? null : this.port.open(hear, broke);
     if (line) return line;
     this.isAlone = true;
-    return this.openHere();
+    this.most = 1;
+    return this.openHere(hear);
   }
 
   /** What was being computed begins anew here. */
   private goOnAlone(): void {
     this.isAlone = true;
-    this.hangUp();
-    if (this.running && !this.running.isCalledOff) this.waiting.add(this.running);
-    this.running = null;
+    this.most = 1;
+    for (const helper of this.helpers) helper.close();
     this.next();
   }
 
-  /** A hand in this very thread, which takes up each order after a frame. */
-  private openHere(): Line {
+  /** A hand in this very thread, which takes up each message after a frame. */
+  private openHere(answer: (answer: Answer) => void): Line {
     const { functions, port } = this;
+    const { stretch, rest } = alone;
     const hand = new Hand({
       functions,
-      answer: (answer) => this.hear(answer),
-      later: (act) => port.later(breath, act),
+      stretch,
+      answer,
+      later: (act) => port.later(rest, act),
+      now: () => port.now(),
     });
-    return { send: (order) => port.later(breath, () => hand.take(order)), close: () => undefined };
-  }
-
-  private hangUp(): void {
-    this.line?.close();
-    this.line = null;
+    return { send: (message) => port.later(rest, () => hand.take(message)), close: () => undefined };
   }
 }

@@ -16,9 +16,9 @@ export function piecesOf(pieces: number, { index, of }: Share): { readonly from:
 
 /** Work under way. */
 export interface Work {
-  /** The rows that are there so far, of the pieces of the share in order. */
+  /** The rows that are there so far, of the pieces in order. */
   readonly rows: readonly Row[];
-  /** Of the share's work: how much is done, from 0 to 1. */
+  /** Of this work: how much is done, from 0 to 1. */
   readonly progress: number;
   /** Runs so many variants more, or what is left; true once all is done. */
   next(most: number): boolean;
@@ -27,6 +27,11 @@ export interface Work {
 /** Begins a share of a study. Nothing is computed before `next`. */
 export function workOn(study: Study, share: Share = whole): Work {
   const { from, to } = piecesOf(study.pieces, share);
+  return workOnPieces(study, from, to);
+}
+
+/** Begins the pieces of a study from one up to, without, another. Nothing is computed before `next`. */
+export function workOnPieces(study: Study, from: number, to: number): Work {
   const steps = study.run(from, to);
   const rows: Row[] = [];
   let inPiece = 0;

@@ -191,7 +191,7 @@ describe("the hand", () => {
     await port.workAll();
     await edit("1", "2");
     await settle();
-    const [order] = port.lines[0]?.orders ?? [];
+    const [order] = port.lines[0]?.messages ?? [];
     expect(order).toMatchObject({ change: { changed: [[0, { id: "1", formula: "2" }]] } });
   });
 

@@ -1,11 +1,15 @@
 import { Hand } from "../../../src/cells/crew/hand.ts";
-import type { Answer, Order } from "../../../src/cells/crew/orders.ts";
-import type { Port } from "../../../src/cells/crew/port.ts";
+import type { Answer, Message } from "../../../src/cells/crew/orders.ts";
+import type { Line, Port } from "../../../src/cells/crew/port.ts";
 import type { FunctionTable } from "../../../src/library/spec.ts";
 
 interface FakeLine {
-  readonly orders: Order[];
+  /** What was sent and is not taken yet. */
+  readonly messages: Message[];
+  /** What was answered and has not arrived yet. */
   readonly answers: Answer[];
+  /** What the hand goes on with when it has taken its messages. */
+  readonly turns: (() => void)[];
   readonly hand: Hand;
   readonly hear: (answer: Answer) => void;
   readonly broke: () => void;
@@ -13,35 +17,52 @@ interface FakeLine {
 }
 
 /**
- * A port whose time is in the test's hand: orders are carried out, and answers arrive, only when it says so. What goes
- * over a line is copied as a message is, so that nothing passes that a message could not carry.
+ * A port whose time is in the test's hand: messages are taken, and answers arrive, only when it says so. What goes over a
+ * line is copied as a message is, so that nothing passes that a message could not carry.
  */
 export class FakePort implements Port {
   readonly lines: FakeLine[] = [];
   /** False where no thread can be had. */
   canOpen = true;
+  /** How long a variant of a study seems to take, in ms. */
+  variantTime = 1;
   private clock = 0;
   private readonly alarms = new Map<() => void, number>();
 
-  constructor(private readonly functions: FunctionTable) {}
+  constructor(
+    private readonly functions: FunctionTable,
+    readonly most = 1,
+  ) {}
 
-  open(hear: (answer: Answer) => void, broke: () => void) {
+  open(hear: (answer: Answer) => void, broke: () => void): Line | null {
     if (!this.canOpen) return null;
     const answers: Answer[] = [];
-    const orders: Order[] = [];
+    const messages: Message[] = [];
+    const turns: (() => void)[] = [];
+    // The clock of each hand goes on as it computes; that of the page when time passes.
+    let ahead = 0;
     const hand = new Hand({
       functions: this.functions,
+      stretch: 40,
+      now: () => {
+        ahead += this.variantTime;
+        return this.clock + ahead;
+      },
       answer: (answer) => answers.push(structuredClone(answer)),
-      later: (act) => this.later(0, act),
+      later: (act) => turns.push(act),
     });
-    const line: FakeLine = { orders, answers, hand, hear, broke, isOpen: true };
+    const line: FakeLine = { messages, answers, turns, hand, hear, broke, isOpen: true };
     this.lines.push(line);
     return {
-      send: (order: Order) => orders.push(structuredClone(order)),
+      send: (message) => messages.push(structuredClone(message)),
       close: () => {
         line.isOpen = false;
       },
     };
+  }
+
+  now(): number {
+    return this.clock;
   }
 
   later(ms: number, act: () => void): () => void {
@@ -59,21 +80,28 @@ export class FakePort implements Port {
     }
   }
 
-  /** The hand of the line opened last carries out an order, if it has one, and its answer arrives. */
-  async work(): Promise<boolean> {
+  /** The hand of a line, the last one unless told, takes a message, or goes on where there is none; answers arrive. */
+  async work(line = this.lines.at(-1)): Promise<boolean> {
     await settle();
-    const line = this.lines.at(-1);
-    const order = line?.orders.shift();
-    if (!line || !order) return false;
-    line.hand.take(order);
-    for (const answer of line.answers.splice(0)) line.hear(answer);
+    const of = line ?? this.lines.at(-1);
+    const message = of?.messages.shift();
+    const turn = message ? undefined : of?.turns.shift();
+    if (!of || !(message || turn)) return false;
+    if (message) of.hand.take(message);
+    turn?.();
+    for (const answer of of.answers.splice(0)) of.hear(answer);
     await settle();
     return true;
   }
 
-  /** All orders there are, and those that follow. */
-  async workAll(): Promise<void> {
-    while (await this.work());
+  /** All that there is to do on all open lines, by turns, and what follows from it; each round takes so many ms. */
+  async workAll(ms = 0): Promise<void> {
+    for (let worked = true; worked; ) {
+      worked = false;
+      await settle();
+      for (const line of this.lines) if (line.isOpen && (await this.work(line))) worked = true;
+      if (ms > 0) this.pass(ms);
+    }
   }
 }
 

@@ -8,8 +8,11 @@ import { cellsOf } from "../notebook-text.ts";
 function hired(table: FunctionTable = functions) {
   const answers: Answer[] = [];
   const turns: (() => void)[] = [];
+  let clock = 0;
   const hand = new Hand({
     functions: table,
+    stretch: 5,
+    now: () => clock++,
     answer: (answer) => answers.push(structuredClone(answer)),
     later: (act) => turns.push(act),
   });
@@ -38,24 +41,24 @@ describe("a hand", () => {
     expect(answers).toEqual([{ kind: "fault", key: 1, message: "got the cell x, expected one that computes" }]);
   });
 
-  test("warms itself on the first slow function, unless an order comes first", () => {
+  test("warms itself on a function, unless a message comes first", () => {
     const ran: string[] = [];
     const table: FunctionTable = new Map(
       [...functions].map(([name, spec]) => [name, { ...spec, compute: () => ran.push(name) }]),
     );
     const { hand, turns } = hired(table);
-    hand.take({ kind: "warm" });
+    hand.take({ kind: "warm", name: "flow" });
     hand.take({ kind: "cell", key: 1, change: { cells }, id: "1" });
     turns.shift()?.();
     expect(ran).toEqual([]);
-    hand.take({ kind: "warm" });
+    hand.take({ kind: "warm", name: "flow" });
     turns.shift()?.();
-    expect(ran).toEqual([[...table.values()].find(({ isSlow }) => isSlow)?.name]);
+    expect(ran).toEqual(["flow"]);
   });
 
-  test("can warm itself on the library as it is", () => {
+  test("can warm itself on the lattice as it is", () => {
     const { hand, turns } = hired();
-    hand.take({ kind: "warm" });
+    hand.take({ kind: "warm", name: "flow" });
     turns.shift()?.();
   });
 });
