@@ -45,7 +45,7 @@ export { studyText } from "./studies/study-text.ts";
 export type { SweepCurve, SweepOutcome } from "./studies/sweep-study.ts";
 export type { ToleranceOutcome } from "./studies/tolerance.ts";
 export { rowsOf, type Share, type Work, workOn } from "./studies/work.ts";
-export { sweep } from "./sweep.ts";
+export { isSlowSweep, sweep } from "./sweep.ts";
 export { type Block, blockText, clearBlock, putBlock, readBlock } from "./table-block.ts";
 export { insertRowInTrials, moveRowInTrials, removeColumnInTrials, removeRowInTrials } from "./table-rows.ts";
 export { applyTrial, trialNamed } from "./trials.ts";

@@ -1,6 +1,6 @@
 import type { Program, Step } from "./step.ts";
 import type { Result, Value } from "./value.ts";
-import { variantsOf } from "./variants.ts";
+import { stepsBetween, variantsOf } from "./variants.ts";
 
 /**
  * Takes a given through values and computes the wanted cells at each, running only the steps between. `results` are
@@ -21,3 +21,7 @@ export function sweep(
     return steps.map((_, index) => variants.result(index));
   });
 }
+
+/** True where something slow would be computed at each value: such a sweep is no matter for the thread that draws. */
+export const isSlowSweep = (program: Program, given: Step, wanted: Step): boolean =>
+  stepsBetween(program, new Set([given.id]), [wanted]).some(({ isSlow }) => isSlow);

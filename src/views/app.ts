@@ -1,5 +1,13 @@
 import { html, LitElement, nothing, type PropertyValues, type TemplateResult } from "lit";
-import { type Crew, type Notebook, NotebookError, Session, type Subject, writeNotebook } from "../cells/index.ts";
+import {
+  type Crew,
+  LiveStudies,
+  type Notebook,
+  NotebookError,
+  Session,
+  type Subject,
+  writeNotebook,
+} from "../cells/index.ts";
 import type { FunctionTable } from "../library/index.ts";
 import { loadWhy } from "./ask-why.ts";
 import { Baseline } from "./baseline.ts";
@@ -72,7 +80,7 @@ export class App extends LitElement {
     this.keeping = new Keeping(this.forKeeping(shipped));
     const [baseline, swept, idle] = [this.newBaseline(), new SweptRows(), new IdleQueue()];
     const { drafts } = this.keeping;
-    this.desk = { serial: 0, session: this.session, baseline, drafts, swept, idle };
+    this.desk = { serial: 0, session: this.session, baseline, drafts, swept, idle, studies: this.newStudies() };
     this.alarm = null;
     this.news = "";
     this.saving = "";
@@ -158,6 +166,10 @@ export class App extends LitElement {
       onDrop: answer(async () => true),
       onStay: answer(async () => false),
     });
+  }
+
+  private newStudies(): LiveStudies {
+    return new LiveStudies(this.session, this.crew);
   }
 
   private newBaseline(): Baseline {
@@ -253,7 +265,9 @@ export class App extends LitElement {
     const baseline = this.newBaseline();
     // First the desk: cells that are asked to draw by the session are then those of the new notebook.
     this.asked = null;
-    this.desk = { ...this.desk, serial: this.desk.serial + 1, baseline, swept: new SweptRows() };
+    const [serial, swept, studies] = [this.desk.serial + 1, new SweptRows(), this.newStudies()];
+    this.desk.studies.dispose();
+    this.desk = { ...this.desk, serial, baseline, swept, studies };
     this.session.open(notebook);
     this.file.isSaved(saved, name, handle);
     this.tellSaving();

@@ -1,4 +1,4 @@
-import type { Session } from "../cells/index.ts";
+import type { LiveStudies, Session } from "../cells/index.ts";
 import type { Baseline } from "./baseline.ts";
 import type { IdleQueue } from "./idle-queue.ts";
 import type { Drafts } from "./keeping/drafts.ts";
@@ -14,6 +14,8 @@ export interface Desk {
   readonly drafts: Drafts;
   /** What the charts sweep. */
   readonly swept: SweptRows;
+  /** The studies that are looked at. */
+  readonly studies: LiveStudies;
   /** Draws what is off the screen, when nothing moves. */
   readonly idle: IdleQueue;
 }

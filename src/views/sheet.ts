@@ -9,6 +9,7 @@ import { figureTitle, showsOf } from "./figure-words.ts";
 import { makeFigure } from "./figures.ts";
 import { openMenu } from "./menu.ts";
 import { dragSheet } from "./sheet-drag.ts";
+import { slowSweepOf } from "./slow-sweep.ts";
 import { words } from "./words.ts";
 
 /** Width of a figure on paper, in px: what fits between the margins at a size that can be read. */
@@ -30,6 +31,7 @@ export class Sheet extends LitElement {
   private width = 0;
   private measure: Measure = estimateWidth;
   private stops: (() => void)[] = [];
+  private unwatch: (() => void) | null = null;
   /** Off the screen; it then follows only once nothing moves any more. */
   private isAway = false;
   private readonly narrow = matchMedia("screen and (max-width: 899px)");
@@ -53,6 +55,7 @@ export class Sheet extends LitElement {
       ([entry]) => {
         const wasAway = this.isAway;
         this.isAway = entry?.isIntersecting === false;
+        this.look(!this.isAway);
         if (wasAway && !this.isAway) draw();
       },
       { rootMargin: "150px" },
@@ -76,6 +79,7 @@ export class Sheet extends LitElement {
       baseline.onCapture(follow),
       () => sizes.disconnect(),
       () => nearness.disconnect(),
+      () => this.look(false),
     ];
   }
 
@@ -99,7 +103,7 @@ export class Sheet extends LitElement {
     const { cell } = this;
     const result = this.desk.session.result(cell.id);
     const error = result && !result.ok ? result.error : null;
-    const isPending = this.desk.session.isPending(cell.id);
+    const isPending = this.desk.session.isPending(cell.id) || this.isSwept;
     const isFirst = isPending && !result;
     return html`<div class="sheet${this.problem !== null || error ? " halted" : ""}${isPending ? " busy" : ""}" aria-busy=${isPending ? "true" : "false"}>
       <header @pointerdown=${this.press}><h2>${figureTitle(cell)}</h2> <p>${showsOf(cell)}</p>
@@ -108,6 +112,27 @@ export class Sheet extends LitElement {
       <div class="problem">${error ? errorLine(error) : isFirst ? html`<p class="hint">${words.pending}</p>` : this.problem === null ? nothing : html`<p>${this.problem}</p>`}</div>
       <div class="figure-place"></div>
     </div>`;
+  }
+
+  /** A chart whose sweep is slow has it studied while it is looked at. */
+  private look(looks: boolean): void {
+    if (looks === (this.unwatch !== null)) return;
+    this.unwatch?.();
+    this.unwatch = null;
+    const { desk, cell } = this;
+    if (looks && cell.kind === "chart") {
+      this.unwatch = desk.studies.watch(
+        cell.id,
+        (program) => slowSweepOf(program, cell.id),
+        () => this.draw(),
+      );
+    }
+  }
+
+  /** True while the curve of a chart is that of before, or not there as a whole. */
+  private get isSwept(): boolean {
+    const status = this.desk.studies.news(this.cell.id)?.status;
+    return status === "waiting" || status === "running";
   }
 
   private readonly openMenu = (event: Event): void => {

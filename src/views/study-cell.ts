@@ -1,21 +1,95 @@
 import { html, nothing, type TemplateResult } from "lit";
-import type { StudyCell } from "../cells/index.ts";
-import { CellView, errorLine } from "./cell-view.ts";
+import { type StudyCell, type StudyNews, studyText } from "../cells/index.ts";
+import { CellView, errorLine, hiddenValue } from "./cell-view.ts";
+import { formatNumber, joinUnit } from "./format.ts";
+import { words } from "./words.ts";
 
-/** A study: what it is called and of which sort it is. */
+/** More lines than this are left to the command line. */
+const mostLines = 60;
+
+/** A study: what it is called and of which sort it is, how it goes, and what it comes to as far as it is done. */
 export class StudyCellView extends CellView<StudyCell> {
+  private isNear = false;
+  private unwatch: (() => void) | null = null;
+
   override get groupName(): string {
     return this.cell.name;
   }
 
+  override disconnectedCallback(): void {
+    super.disconnectedCallback();
+    this.isNear = false;
+    this.look();
+  }
+
+  /** It runs while it is looked at. */
+  override set away(away: boolean) {
+    super.away = away;
+    this.isNear = !away;
+    this.look();
+  }
+
   override renderCell(): TemplateResult {
-    const { result } = this;
+    const { result, concealing } = this;
     const { name, study, title, reason } = this.cell;
+    const error = result && !result.ok ? result.error : null;
+    this.look();
+    const news = error ? undefined : this.desk.studies.news(this.cell.id);
     return html`<div class="margin">${name}</div>
       <div class="body free">
         <p><strong>${title ?? name}</strong> ${study}</p>
         ${reason ? html`<p class="reason">${reason}</p>` : nothing}
-        <div class="messages">${result && !result.ok ? errorLine(result.error) : nothing}</div>
+        ${concealing === undefined ? news && this.renderNews(news) : hiddenValue(this.desk, concealing)}
+        <div class="messages">${error ? errorLine(error) : nothing}</div>
       </div>`;
   }
+
+  private renderNews(news: StudyNews): TemplateResult {
+    const { status, progress, outcome, isOld, message } = news;
+    const isUnderWay = status === "running" || status === "waiting";
+    return html`<div class="study-state">
+        ${isUnderWay ? html`<progress max="1" .value=${progress} aria-label=${words.study.progress(this.cell.name)}></progress>` : nothing}
+        <p role="status">${message ?? words.study.told(news)}</p>
+        ${this.renderButton(status)}
+      </div>
+      ${
+        outcome
+          ? html`<pre class="study-text${isOld ? " busy" : ""}" tabindex="0" role="group" aria-label=${words.study.outcome(this.cell.name)}
+        aria-busy=${isUnderWay ? "true" : "false"}>${linesOf(outcome)}</pre>`
+          : nothing
+      }`;
+  }
+
+  private renderButton(status: StudyNews["status"]): TemplateResult | typeof nothing {
+    const { studies } = this.desk;
+    const { id, name } = this.cell;
+    if (status === "running") {
+      return html`<button type="button" aria-label=${words.study.stopOf(name)} @click=${() => studies.stop(id)}>${words.study.stop}</button>`;
+    }
+    if (status !== "stopped" && status !== "long") return nothing;
+    return html`<button type="button" aria-label=${words.study.runOf(name)} @click=${() => studies.run(id)}>${words.study.run}</button>`;
+  }
+
+  private look(): void {
+    const wanted = this.isNear && this.concealing === undefined;
+    if (wanted === (this.unwatch !== null)) return;
+    this.unwatch?.();
+    this.unwatch = null;
+    if (!wanted) return;
+    this.unwatch = this.desk.studies.watch(
+      this.cell.id,
+      (program) => {
+        // As the notebook now has it: the page may give it to this element a moment later.
+        const cell = program.byId.get(this.cell.id)?.cell;
+        return cell?.kind === "study" ? { study: cell } : null;
+      },
+      () => this.requestUpdate(),
+    );
+  }
+}
+
+function linesOf(outcome: NonNullable<StudyNews["outcome"]>): string {
+  const lines = studyText(outcome, (value, unit) => joinUnit(formatNumber(value, unit)));
+  const more = lines.length - mostLines;
+  return [...lines.slice(0, mostLines), ...(more > 0 ? [words.study.moreLines(more)] : [])].join("\n").trimEnd();
 }

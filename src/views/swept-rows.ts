@@ -1,4 +1,4 @@
-import { type Program, type Result, type Step, sweep } from "../cells/index.ts";
+import { isSlowSweep, type Program, type Result, type Step, sweep } from "../cells/index.ts";
 
 /**
  * Sweeps a given for the charts of a notebook: charts that sweep the same one are computed together, each point one
@@ -20,7 +20,7 @@ export class SweptRows {
     let kept = this.kept.get(given.id);
     const together = new Set([chart]);
     if (!kept || key.length !== kept.key.length || key.some((each, index) => each !== kept?.key[index])) {
-      for (const id of kept?.asked ?? []) if (isChart(program, id)) together.add(id);
+      for (const id of kept?.asked ?? []) if (isQuickChart(program, given, id)) together.add(id);
       kept = { key, columns: new Map(), asked: new Set() };
       this.kept.set(given.id, kept);
     }
@@ -48,7 +48,10 @@ interface Kept {
   readonly asked: Set<string>;
 }
 
-const isChart = (program: Program, id: string): boolean => program.byId.get(id)?.cell.kind === "chart";
+function isQuickChart(program: Program, given: Step, id: string): boolean {
+  const step = program.byId.get(id);
+  return step?.cell.kind === "chart" && !isSlowSweep(program, given, step);
+}
 
 /** The compiled cells that follow from the given, and the results of all that do not. */
 function* whatCounts(program: Program, results: (id: string) => Result | undefined, given: Step): Generator<unknown> {

@@ -8,16 +8,15 @@ import {
   type TradeOffOptions,
 } from "./charts/trade-off.ts";
 import { allowedBy } from "./check-limits.ts";
+import type { Desk } from "./desk.ts";
 import type { Figure, FigureContext } from "./figure.ts";
 import { formulaAt, positionOf, positionsOver, rangeTrackOf, type Track, valueAt } from "./literal.ts";
 import { liveFigure } from "./live-figure.ts";
+import { isSlow, mostPoints, sweptPoints } from "./slow-sweep.ts";
 import { words } from "./words.ts";
 
 export const tradeOffFigure = (first: FigureContext<ChartCell>): Figure | string =>
   liveFigure(first, liveTradeOff, contentsOf);
-
-/** Enough for a smooth curve, few enough to be told apart by eye and finger, and to be computed while a knob moves. */
-const mostPoints = 21;
 
 function contentsOf({ desk, cell, result, width, height, measure }: FigureContext<ChartCell>) {
   const { session, baseline } = desk;
@@ -29,9 +28,8 @@ function contentsOf({ desk, cell, result, width, height, measure }: FigureContex
   const quantities = [cell.x, ...cell.y].map((name, index) => quantityOf(name, [xNow, ...ysNow][index]));
   const [x, ...y] = quantities;
   if (!x) return words.chartNeeds;
-  const values = positionsOver(track, mostPoints).map((position) => valueAt(track, position));
-  const rows = desk.swept.take(program, (id) => session.result(id), given, values, cell.id);
-  const points = rows.map((row, index) => pointOf(values[index] ?? 0, row));
+  const points = pointsOf(desk, cell, given, track);
+  if (points === null) return words.pending;
   if (points.every((point) => point.x === null)) return words.nothingToDraw;
   const present = pointOf(numberOf(sweptNow) ?? 0, result);
   const before = baseline.result(cell.id);
@@ -58,6 +56,19 @@ function contentsOf({ desk, cell, result, width, height, measure }: FigureContex
   return [data, options] as const;
 }
 
+/** The designs over the whole range; null where none of them is there yet. */
+function pointsOf({ session, swept, studies }: Desk, cell: ChartCell, given: Step, track: Track): SweepPoint[] | null {
+  const { program } = session;
+  if (isSlow(program, cell)) {
+    const news = studies.news(cell.id);
+    const points = news ? sweptPoints(news) : [];
+    return points.length === 0 && news?.status !== "done" ? null : points;
+  }
+  const values = positionsOver(track, mostPoints).map((position) => valueAt(track, position));
+  const rows = swept.take(program, (id) => session.result(id), given, values, cell.id);
+  return rows.map((row, index) => pointOf(values[index] ?? 0, row));
+}
+
 function quantityOf(name: string, part: Result | undefined): Quantity {
   const unit = part?.ok && part.shape.kind === "number" ? part.shape.unit : "1";
   return { name, unit: unit === "1" ? "" : unit };
@@ -78,7 +89,7 @@ function samePoint(a: SweepPoint, b: SweepPoint): boolean {
 }
 
 /** A chosen point becomes the design: the given takes its value. */
-function choose({ session }: FigureContext["desk"], given: Step, track: Track, value: number): void {
+function choose({ session }: Desk, given: Step, track: Track, value: number): void {
   const formula = formulaAt(track, positionOf(track, value));
   session.edit((notebook) => editCell(notebook, given.id, { formula }));
 }

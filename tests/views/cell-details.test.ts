@@ -1,5 +1,5 @@
 import { describe, expect, test } from "vitest";
-import { type Cell, type Kind, type Notebook, Session } from "../../src/cells/index.ts";
+import { type Cell, Crew, type Kind, LiveStudies, type Notebook, Session } from "../../src/cells/index.ts";
 import { cellSchemas } from "../../src/cells/notebook-schema.ts";
 import { functions } from "../../src/library/index.ts";
 import { Baseline } from "../../src/views/baseline.ts";
@@ -9,6 +9,7 @@ import type { Detail } from "../../src/views/details.ts";
 import { IdleQueue } from "../../src/views/idle-queue.ts";
 import { Drafts } from "../../src/views/keeping/drafts.ts";
 import { SweptRows } from "../../src/views/swept-rows.ts";
+import { FakePort } from "../cells/crew/fake-port.ts";
 
 const cells: readonly Cell[] = [
   { id: "g", kind: "given", name: "tip_break", formula: "9 deg", unit: "deg", range: ["0 deg", "20 deg"] },
@@ -45,7 +46,8 @@ function deskOf(notebook: Notebook): Desk {
   const session = new Session(functions);
   session.open(notebook);
   const [baseline, swept, idle] = [new Baseline(() => session), new SweptRows(), new IdleQueue()];
-  return { serial: 0, session, baseline, swept, idle, drafts: new Drafts() };
+  const studies = new LiveStudies(session, new Crew(new FakePort(functions), functions));
+  return { serial: 0, session, baseline, swept, idle, studies, drafts: new Drafts() };
 }
 const cellOf = ({ session }: Desk, id: string): Cell => session.notebook.cells.find((each) => each.id === id) as Cell;
 const detailsIn = (desk: Desk, id: string): Detail[] => detailsOf(desk, cellOf(desk, id));

@@ -16,8 +16,11 @@ export interface StudyNews extends Omit<RunNews, "status"> {
   readonly isOld: boolean;
 }
 
-/** What is studied in a program as it is now; null where there is nothing any more. */
-export type StudyOf = (program: Program) => StudyCell | null;
+/**
+ * What is studied in a program as it is now, null where there is nothing; `without` is the id of a cell whose value makes
+ * no difference to it.
+ */
+export type StudyOf = (program: Program) => { readonly study: StudyCell; readonly without?: string } | null;
 
 /** How long nothing may have been edited before a study begins anew, in ms. */
 const pause = 250;
@@ -25,6 +28,11 @@ const pause = 250;
 /** What takes longer than this, in ms, is not run unasked; that is judged when it has run for a while. */
 const longest = 60_000;
 const judged = 2000;
+
+const nothing: StudyNews = {
+  ...{ status: "waiting", progress: 0, left: null },
+  ...{ outcome: null, isOld: false, message: null },
+};
 
 interface Entry {
   readonly studyOf: StudyOf;
@@ -100,7 +108,7 @@ export class LiveStudies {
       studyOf,
       listeners: new Set(),
       key: [],
-      news: { status: "waiting", progress: 0, left: null, outcome: null, message: null, isOld: false },
+      news: nothing,
       isAsked: false,
       stop: () => undefined,
     };
@@ -113,12 +121,16 @@ export class LiveStudies {
     const { notebook, program } = this.session;
     for (const entry of this.entries.values()) {
       if (entry.listeners.size === 0) continue;
-      const study = entry.studyOf(program);
-      const key = study ? [...whatCounts(program, study, notebook)] : [null];
+      const studied = entry.studyOf(program);
+      const key = studied ? [...whatCounts(program, studied.study, notebook, studied.without)] : [null];
       if (key.length === entry.key.length && key.every((each, index) => each === entry.key[index])) continue;
       entry.key = key;
       entry.isAsked = false;
       entry.stop();
+      if (!studied) {
+        this.tell(entry, { ...nothing, status: "done" });
+        continue;
+      }
       entry.stop = this.crew.port.later(pause, () => this.begin(entry));
       const { outcome } = entry.news;
       this.tell(entry, { status: "waiting", progress: 0, left: null, message: null, isOld: outcome !== null });
@@ -127,8 +139,9 @@ export class LiveStudies {
 
   private begin(entry: Entry): void {
     const { notebook, program } = this.session;
-    const study = entry.studyOf(program);
-    if (!study) return;
+    const studied = entry.studyOf(program);
+    if (!studied) return;
+    const { study } = studied;
     const { cells, trials } = notebook;
     const begun = this.crew.port.now();
     entry.stop = this.crew.study({ study, cells, trials }, (news) => {
@@ -149,14 +162,19 @@ export class LiveStudies {
 }
 
 /** The words of a study that change what it comes to, the trials it takes, and the compiled cells that it rests on. */
-function* whatCounts(program: Program, study: StudyCell, notebook: Session["notebook"]): Generator<unknown> {
+function* whatCounts(
+  program: Program,
+  study: StudyCell,
+  notebook: Session["notebook"],
+  without: string | undefined,
+): Generator<unknown> {
   const { title: _, reason: __, ...rest } = study;
   yield JSON.stringify(rest);
   for (const name of study.trials ?? []) {
     const trial = notebook.trials.find((each) => each.name === name);
     yield trial && JSON.stringify(trial);
   }
-  yield* stepsBehind(program, study);
+  for (const step of stepsBehind(program, study)) if (step.id !== without) yield step;
 }
 
 /**

@@ -4,6 +4,7 @@ import { Crew } from "../../../src/cells/crew/crew.ts";
 import { LiveStudies, type StudyNews } from "../../../src/cells/crew/live-studies.ts";
 import { editCell } from "../../../src/cells/notebook.ts";
 import { Session } from "../../../src/cells/session.ts";
+import type { Program } from "../../../src/cells/step.ts";
 import { prepareStudy } from "../../../src/cells/studies/prepare.ts";
 import { rowsOf } from "../../../src/cells/studies/work.ts";
 import { countedFunctions } from "../counted-functions.ts";
@@ -22,6 +23,11 @@ const sweep = (id: string, more: Partial<StudyCell> = {}): StudyCell => ({
   ...more,
 });
 
+function studyIn(program: Program, id: string): { study: StudyCell } | null {
+  const cell = program.byId.get(id)?.cell;
+  return cell?.kind === "study" ? { study: cell } : null;
+}
+
 /** A notebook with studies, over hands that work when the test says so. */
 async function opened(studies: readonly StudyCell[], hands = 1) {
   const { table, ran } = countedFunctions();
@@ -35,7 +41,7 @@ async function opened(studies: readonly StudyCell[], hands = 1) {
   const watch = (id: string) =>
     live.watch(
       id,
-      (program) => (program.byId.get(id)?.cell as StudyCell | undefined) ?? null,
+      (program) => studyIn(program, id),
       () => heard.push(live.news(id) as StudyNews),
     );
   const edit = async (id: string, patch: object): Promise<void> => {
@@ -231,6 +237,24 @@ describe("a study that is looked at", () => {
     expect(live.news("s")?.status).toBe("done");
   });
 
+  test("that is gone is told as done with nothing, and an input whose value makes no difference is left out", async () => {
+    const { port, live, session, edit, ran } = await opened([sweep("s", { checks: [] })]);
+    let isThere = true;
+    live.watch(
+      "s",
+      (program) => (isThere ? { ...(studyIn(program, "s") as { study: StudyCell }), without: "1" } : null),
+      () => undefined,
+    );
+    port.pass(300);
+    await port.workAll(50);
+    ran();
+    await edit("1", { formula: "5" });
+    expect(live.news("s")?.status).toBe("done");
+    isThere = false;
+    session.edit((notebook) => editCell(notebook, "2", { formula: "5" }));
+    expect(live.news("s")).toMatchObject({ status: "done", outcome: null });
+  });
+
   test("of any sort comes to what it comes to at once, whatever parts it is cut into", async () => {
     const studies: StudyCell[] = [
       sweep("m", {
@@ -279,7 +303,7 @@ test("a slow cell does not wait for a study that runs", async () => {
   const live = new LiveStudies(session, crew);
   live.watch(
     "s",
-    (program) => program.byId.get("s")?.cell as StudyCell,
+    (program) => studyIn(program, "s"),
     () => undefined,
   );
   port.pass(300);
