@@ -1,25 +1,16 @@
 import { html, LitElement, nothing, type PropertyValues, type TemplateResult } from "lit";
-import {
-  type Crew,
-  LiveStudies,
-  type Notebook,
-  NotebookError,
-  Session,
-  type Subject,
-  writeNotebook,
-} from "../cells/index.ts";
+import { type Crew, type Notebook, NotebookError, Session, type Subject, writeNotebook } from "../cells/index.ts";
 import type { FunctionTable } from "../library/index.ts";
 import { loadWhy } from "./ask-why.ts";
-import { Baseline } from "./baseline.ts";
 import type { Board } from "./board.ts";
 import { cellElementId } from "./cell-view.ts";
-import type { Desk } from "./desk.ts";
+import { type Desk, newDesk } from "./desk.ts";
 import { isEntry, leaveEntry } from "./entering.ts";
 import { chooseFile, fileNameOf, type OpenedFile, readFile, saveFile } from "./files.ts";
 import type { Find } from "./find.ts";
 import { type FormulaEntry, loadEditor } from "./formula-entry.ts";
 import { goTo } from "./go-to.ts";
-import { IdleQueue, whenIdle } from "./idle-queue.ts";
+import { whenIdle } from "./idle-queue.ts";
 import { type InFile, Keeping, type KeptApp, type Shipped } from "./keeping/keeping.ts";
 import { LateFunctions } from "./late-functions.ts";
 import { loadMarkdown } from "./note-cell.ts";
@@ -28,7 +19,6 @@ import { OpenFile } from "./open-file.ts";
 import { openReference } from "./open-reference.ts";
 import type { Page } from "./page.ts";
 import { sheetElementId } from "./sheet.ts";
-import { SweptRows } from "./swept-rows.ts";
 import { unsavedDialog } from "./unsaved-dialog.ts";
 import { words } from "./words.ts";
 
@@ -78,9 +68,7 @@ export class App extends LitElement {
     });
     this.file = new OpenFile(this.session);
     this.keeping = new Keeping(this.forKeeping(shipped));
-    const [baseline, swept, idle] = [this.newBaseline(), new SweptRows(), new IdleQueue()];
-    const { drafts } = this.keeping;
-    this.desk = { serial: 0, session: this.session, baseline, drafts, swept, idle, studies: this.newStudies() };
+    this.desk = newDesk(this.session, crew, this.keeping.drafts);
     this.alarm = null;
     this.news = "";
     this.saving = "";
@@ -166,14 +154,6 @@ export class App extends LitElement {
       onDrop: answer(async () => true),
       onStay: answer(async () => false),
     });
-  }
-
-  private newStudies(): LiveStudies {
-    return new LiveStudies(this.session, this.crew);
-  }
-
-  private newBaseline(): Baseline {
-    return new Baseline(() => new Session(this.session.functions, this.crew.compute));
   }
 
   private forKeeping(shipped: Shipped): KeptApp {
@@ -262,12 +242,10 @@ export class App extends LitElement {
   }
 
   private async take(notebook: Notebook, saved: Notebook, { name, handle }: InFile): Promise<void> {
-    const baseline = this.newBaseline();
     // First the desk: cells that are asked to draw by the session are then those of the new notebook.
     this.asked = null;
-    const [serial, swept, studies] = [this.desk.serial + 1, new SweptRows(), this.newStudies()];
-    this.desk.studies.dispose();
-    this.desk = { ...this.desk, serial, baseline, swept, studies };
+    this.desk = newDesk(this.session, this.crew, this.keeping.drafts, this.desk);
+    const { baseline } = this.desk;
     this.session.open(notebook);
     this.file.isSaved(saved, name, handle);
     this.tellSaving();

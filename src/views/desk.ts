@@ -1,8 +1,8 @@
-import type { LiveStudies, Session } from "../cells/index.ts";
-import type { Baseline } from "./baseline.ts";
-import type { IdleQueue } from "./idle-queue.ts";
+import { type Crew, LiveStudies, Session } from "../cells/index.ts";
+import { Baseline } from "./baseline.ts";
+import { IdleQueue } from "./idle-queue.ts";
 import type { Drafts } from "./keeping/drafts.ts";
-import type { SweptRows } from "./swept-rows.ts";
+import { SweptRows } from "./swept-rows.ts";
 
 /** What every part of the screen works with. A notebook that is opened gets a new one, so that nothing is carried over. */
 export interface Desk {
@@ -18,4 +18,18 @@ export interface Desk {
   readonly studies: LiveStudies;
   /** Draws what is off the screen, when nothing moves. */
   readonly idle: IdleQueue;
+}
+
+/** The desk for a notebook that is opened, in place of the one before, which ends. */
+export function newDesk(session: Session, crew: Crew, drafts: Drafts, before?: Desk): Desk {
+  before?.studies.dispose();
+  return {
+    serial: before ? before.serial + 1 : 0,
+    session,
+    baseline: new Baseline(() => new Session(session.functions, crew.compute)),
+    drafts,
+    swept: new SweptRows(),
+    studies: new LiveStudies(session, crew),
+    idle: before?.idle ?? new IdleQueue(),
+  };
 }

@@ -2,7 +2,7 @@ import { html, nothing, type TemplateResult } from "lit";
 import { type StudyCell, type StudyNews, studyText } from "../cells/index.ts";
 import { CellView, errorLine, hiddenValue } from "./cell-view.ts";
 import { formatNumber, joinUnit } from "./format.ts";
-import { words } from "./words.ts";
+import { words } from "./study-words.ts";
 
 /** More lines than this are left to the command line. */
 const mostLines = 60;
@@ -48,13 +48,13 @@ export class StudyCellView extends CellView<StudyCell> {
     const { status, progress, outcome, isOld, message } = news;
     const isUnderWay = status === "running" || status === "waiting";
     return html`<div class="study-state">
-        ${isUnderWay ? html`<progress max="1" .value=${progress} aria-label=${words.study.progress(this.cell.name)}></progress>` : nothing}
-        <p role="status">${message ?? words.study.told(news)}</p>
+        ${isUnderWay ? html`<progress max="1" .value=${progress} aria-label=${words.progress(this.cell.name)}></progress>` : nothing}
+        <p role="status">${message ?? words.told(news)}</p>
         ${this.renderButton(status)}
       </div>
       ${
         outcome
-          ? html`<pre class="study-text${isOld ? " busy" : ""}" tabindex="0" role="group" aria-label=${words.study.outcome(this.cell.name)}
+          ? html`<pre class="study-text${isOld ? " busy" : ""}" tabindex="0" role="group" aria-label=${words.outcome(this.cell.name)}
         aria-busy=${isUnderWay ? "true" : "false"}>${linesOf(outcome)}</pre>`
           : nothing
       }`;
@@ -64,10 +64,10 @@ export class StudyCellView extends CellView<StudyCell> {
     const { studies } = this.desk;
     const { id, name } = this.cell;
     if (status === "running") {
-      return html`<button type="button" aria-label=${words.study.stopOf(name)} @click=${() => studies.stop(id)}>${words.study.stop}</button>`;
+      return html`<button type="button" aria-label=${words.stopOf(name)} @click=${() => studies.stop(id)}>${words.stop}</button>`;
     }
     if (status !== "stopped" && status !== "long") return nothing;
-    return html`<button type="button" aria-label=${words.study.runOf(name)} @click=${() => studies.run(id)}>${words.study.run}</button>`;
+    return html`<button type="button" aria-label=${words.runOf(name)} @click=${() => studies.run(id)}>${words.run}</button>`;
   }
 
   private look(): void {
@@ -91,5 +91,5 @@ export class StudyCellView extends CellView<StudyCell> {
 function linesOf(outcome: NonNullable<StudyNews["outcome"]>): string {
   const lines = studyText(outcome, (value, unit) => joinUnit(formatNumber(value, unit)));
   const more = lines.length - mostLines;
-  return [...lines.slice(0, mostLines), ...(more > 0 ? [words.study.moreLines(more)] : [])].join("\n").trimEnd();
+  return [...lines.slice(0, mostLines), ...(more > 0 ? [words.moreLines(more)] : [])].join("\n").trimEnd();
 }

@@ -1,13 +1,5 @@
 /** Every word of the interface, in one place. What cells and files say of themselves stands with them. */
 
-/** A time in ms, as people say it. */
-function duration(time: number): string {
-  const seconds = Math.max(1, Math.round(time / 1000));
-  if (seconds < 90) return `${seconds} s`;
-  const minutes = Math.round(seconds / 60);
-  return minutes < 90 ? `${minutes} min` : `${Math.round(minutes / 60)} h`;
-}
-
 const plural = (count: number, one: string, many: string): string => `${count} ${count === 1 ? one : many}`;
 
 export const words = {
@@ -252,25 +244,6 @@ export const words = {
   askAllAgainText: "What was answered is taken out, and the values are hidden. Undo brings it back.",
 
   // Why this number
-  // Studies
-  study: {
-    progress: (name: string) => `progress of ${name}`,
-    outcome: (name: string) => `what ${name} comes to`,
-    stop: "Stop",
-    stopOf: (name: string) => `stop ${name}`,
-    run: "Run",
-    runOf: (name: string) => `run ${name}`,
-    told: ({ status, progress, left }: { status: string; progress: number; left: number | null }) => {
-      const share = `${Math.floor(100 * progress)}%`;
-      if (status === "waiting") return "begins in a moment";
-      if (status === "running") return left === null ? "running" : `${share} done, about ${duration(left)} left`;
-      if (status === "stopped") return `stopped, ${share} done`;
-      if (status === "long") return `would take about ${duration(left ?? 0)}, so it waits for you`;
-      return "";
-    },
-    moreLines: (count: number) => `… and ${plural(count, "line", "lines")} more, which the command line prints`,
-  },
-
   why: {
     item: "Why …",
     itemOf: (name: string) => `Why ${name} …`,

@@ -1,14 +1,11 @@
 import { describe, expect, test } from "vitest";
-import { type Cell, Crew, type Kind, LiveStudies, type Notebook, Session } from "../../src/cells/index.ts";
+import { type Cell, Crew, type Kind, type Notebook, Session } from "../../src/cells/index.ts";
 import { cellSchemas } from "../../src/cells/notebook-schema.ts";
 import { functions } from "../../src/library/index.ts";
-import { Baseline } from "../../src/views/baseline.ts";
 import { detailsOf } from "../../src/views/cell-details.ts";
-import type { Desk } from "../../src/views/desk.ts";
+import { type Desk, newDesk } from "../../src/views/desk.ts";
 import type { Detail } from "../../src/views/details.ts";
-import { IdleQueue } from "../../src/views/idle-queue.ts";
 import { Drafts } from "../../src/views/keeping/drafts.ts";
-import { SweptRows } from "../../src/views/swept-rows.ts";
 import { FakePort } from "../cells/crew/fake-port.ts";
 
 const cells: readonly Cell[] = [
@@ -45,9 +42,7 @@ const start: Notebook = { title: "", cells, trials: [] };
 function deskOf(notebook: Notebook): Desk {
   const session = new Session(functions);
   session.open(notebook);
-  const [baseline, swept, idle] = [new Baseline(() => session), new SweptRows(), new IdleQueue()];
-  const studies = new LiveStudies(session, new Crew(new FakePort(functions), functions));
-  return { serial: 0, session, baseline, swept, idle, studies, drafts: new Drafts() };
+  return newDesk(session, new Crew(new FakePort(functions), functions), new Drafts());
 }
 const cellOf = ({ session }: Desk, id: string): Cell => session.notebook.cells.find((each) => each.id === id) as Cell;
 const detailsIn = (desk: Desk, id: string): Detail[] => detailsOf(desk, cellOf(desk, id));

@@ -3,7 +3,6 @@ import type { FunctionTable } from "../../library/spec.ts";
 import type { Cell } from "../cell.ts";
 import type { Program, Step } from "../step.ts";
 import type { Result } from "../value.ts";
-import { Hand } from "./hand.ts";
 import { Helper } from "./helper.ts";
 import type { Answer } from "./orders.ts";
 import type { Line, Port } from "./port.ts";
@@ -43,6 +42,9 @@ export class Crew {
   /** Takes a table that has more functions, for what is computed in this thread. */
   learn(functions: FunctionTable): void {
     this.functions = functions;
+    // What was being computed here begins anew with it.
+    if (this.isAlone) for (const helper of this.helpers) helper.close();
+    this.next();
   }
 
   /** Computes a step of a program, and calls back with its result, never at once. Gives what calls it off. */
@@ -140,17 +142,17 @@ export class Crew {
     this.next();
   }
 
-  /** A hand in this very thread, which takes up each message after a frame. */
+  /** A hand in this very thread, which takes up each message after a frame; it is loaded only where it is needed. */
   private openHere(answer: (answer: Answer) => void): Line {
     const { functions, port } = this;
     const { stretch, rest } = alone;
-    const hand = new Hand({
-      functions,
-      stretch,
-      answer,
-      later: (act) => port.later(rest, act),
-      now: () => port.now(),
-    });
-    return { send: (message) => port.later(rest, () => hand.take(message)), close: () => undefined };
+    const hand = import("./hand.ts").then(
+      ({ Hand }) =>
+        new Hand({ functions, stretch, answer, later: (act) => port.later(rest, act), now: () => port.now() }),
+    );
+    return {
+      send: (message) => void hand.then((each) => port.later(rest, () => each.take(message))),
+      close: () => undefined,
+    };
   }
 }

@@ -47,13 +47,15 @@ interface Entry {
 
 export class LiveStudies {
   private readonly entries = new Map<string, Entry>();
-  private readonly unfollow: () => void;
+  private readonly unfollow: readonly (() => void)[];
 
   constructor(
     private readonly session: Session,
     private readonly crew: Crew,
   ) {
-    this.unfollow = session.onNotebook(() => this.follow());
+    // Cells can be compiled anew without an edit, where functions are loaded late.
+    const follow = (): void => this.follow();
+    this.unfollow = [session.onNotebook(follow), session.onSettled(follow)];
   }
 
   /** How a study stands; undefined where nobody has looked at it. */
@@ -98,7 +100,7 @@ export class LiveStudies {
 
   /** Stops all of them for good. */
   dispose(): void {
-    this.unfollow();
+    for (const end of this.unfollow) end();
     for (const { stop } of this.entries.values()) stop();
     this.entries.clear();
   }
