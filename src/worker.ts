@@ -1,5 +1,5 @@
 /** A hand in a thread of its own: the library's functions, handed to what the cells compute there. */
-import { Hand } from "./cells/index.ts";
+import { Hand } from "./cells/crew/hand.ts";
 import { functions } from "./library/index.ts";
 
 const hand = new Hand({

@@ -17,8 +17,9 @@ const arrows: readonly { from: RegExp; room: RegExp; may: RegExp; mayAsType?: Re
     mayAsType: /^library\/index\.ts$/,
   },
   { from: /^tools\//, room: /^tools\//, may: /^$/ },
+  { from: /^worker\.ts$/, room: /^$/, may: /^(library\/index|cells\/crew\/hand)\.ts$/ },
   {
-    from: /^(main|worker|evaluate|manual)\.ts$/,
+    from: /^(main|evaluate|manual)\.ts$/,
     room: /^$/,
     may: /^((library|cells|views)\/index\.ts|library\/at-first\.ts|worker\.ts|views\/([\w-]+\.css|format\.ts|reference\/manual-page\.ts)|\.\.\/notebooks\/.*)$/,
   },

@@ -6,7 +6,6 @@ export { type Compared, type ComparedRow, type Comparison, compareTrials } from 
 export { compile } from "./compile.ts";
 export { concealedBraces, concealedCells } from "./concealed.ts";
 export { Crew } from "./crew/crew.ts";
-export { Hand } from "./crew/hand.ts";
 export { LiveStudies, type StudyNews, type StudyOf } from "./crew/live-studies.ts";
 export type { Answer } from "./crew/orders.ts";
 export type { Port } from "./crew/port.ts";

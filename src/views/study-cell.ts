@@ -1,14 +1,15 @@
 import { html, nothing, type TemplateResult } from "lit";
-import { type StudyCell, type StudyNews, studyText } from "../cells/index.ts";
+import type { Outcome, StudyCell, StudyNews } from "../cells/index.ts";
 import { CellView, errorLine, hiddenValue } from "./cell-view.ts";
-import { formatNumber, joinUnit } from "./format.ts";
 import { words } from "./study-words.ts";
 
-/** More lines than this are left to the command line. */
-const mostLines = 60;
+/** How an outcome is shown: a piece of its own, which comes with the first one. */
+const loadOutcome = () => import("./study-outcome.ts");
+type ShowOutcome = Awaited<ReturnType<typeof loadOutcome>>["studyOutcome"];
 
 /** A study: what it is called and of which sort it is, how it goes, and what it comes to as far as it is done. */
 export class StudyCellView extends CellView<StudyCell> {
+  private showOutcome: ShowOutcome | null = null;
   private isNear = false;
   private unwatch: (() => void) | null = null;
 
@@ -52,12 +53,16 @@ export class StudyCellView extends CellView<StudyCell> {
         <p role="status">${message ?? words.told(news)}</p>
         ${this.renderButton(status)}
       </div>
-      ${
-        outcome
-          ? html`<pre class="study-text${isOld ? " busy" : ""}" tabindex="0" role="group" aria-label=${words.outcome(this.cell.name)}
-        aria-busy=${isUnderWay ? "true" : "false"}>${linesOf(outcome)}</pre>`
-          : nothing
-      }`;
+      ${outcome ? this.renderOutcome(outcome, isOld, isUnderWay) : nothing}`;
+  }
+
+  private renderOutcome(outcome: Outcome, isOld: boolean, isBusy: boolean): TemplateResult | typeof nothing {
+    if (this.showOutcome) return this.showOutcome(this.cell, outcome, { isOld, isBusy });
+    void loadOutcome().then(({ studyOutcome }) => {
+      this.showOutcome = studyOutcome;
+      this.requestUpdate();
+    });
+    return nothing;
   }
 
   private renderButton(status: StudyNews["status"]): TemplateResult | typeof nothing {
@@ -86,10 +91,4 @@ export class StudyCellView extends CellView<StudyCell> {
       () => this.requestUpdate(),
     );
   }
-}
-
-function linesOf(outcome: NonNullable<StudyNews["outcome"]>): string {
-  const lines = studyText(outcome, (value, unit) => joinUnit(formatNumber(value, unit)));
-  const more = lines.length - mostLines;
-  return [...lines.slice(0, mostLines), ...(more > 0 ? [words.moreLines(more)] : [])].join("\n").trimEnd();
 }

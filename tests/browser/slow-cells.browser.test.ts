@@ -9,11 +9,17 @@ import { expect, test } from "./page.ts";
 
 const derived = (id: string, name: string, formula: string): Cell => ({ id, kind: "derived", name, formula });
 
-/** The demo's givens of the wing, then all the rest of it, and cells that fly the glider out of a bank. */
-function flown(seconds = 12): Notebook {
+/** The demo's givens of the wing, then all the rest of it, and cells that fly the glider out of one bank or several. */
+function flown(banks: readonly number[] = [30]): Notebook {
   const demo = readNotebook(readFileSync(join(root, "notebooks", "plover.json"), "utf8"));
   const flight: Cell[] = [
-    derived("s1", "fall", `recovery(plover, seconds: ${seconds} s)`),
+    ...banks.map((bank, index) =>
+      derived(
+        `b${index}`,
+        index === 0 ? "fall" : `fall_${index}`,
+        `recovery(plover, bank: ${bank} deg, seconds: 60 s)`,
+      ),
+    ),
     derived("s2", "lost", "fall.height_lost"),
     { id: "s3", kind: "check", name: "low_loss", formula: "lost < 100 m" },
     { id: "s4", kind: "note", text: "From a bank it loses {lost} with tips of {tip_break}." },
@@ -42,8 +48,8 @@ test("a slow cell is computed elsewhere: its value dims, says so, and comes, whi
   open,
 }) => {
   const { page } = await open({ viewport: { width: 1440, height: 900 } });
-  await openNotebook(page, flown(60));
-  await expect.poll(() => value(page, "lost"), { timeout: 15_000 }).toMatch(/^[\d.]+ m$/);
+  await openNotebook(page, flown([30, -30, 50, -50, 70, -70]));
+  await expect.poll(() => value(page, "lost"), { timeout: 25_000 }).toMatch(/^[\d.]+ m$/);
   const before = await value(page, "lost");
   await page.waitForTimeout(500);
   const longest = await watchTasks(page);
@@ -64,16 +70,16 @@ test("a slow cell is computed elsewhere: its value dims, says so, and comes, whi
       return [...states];
     });
   expect(seen).toContain(`true ${before}, being computed`);
-  await expect.poll(() => isBusy(page, "lost"), { timeout: 15_000 }).toBe("false");
+  await expect.poll(() => isBusy(page, "lost"), { timeout: 25_000 }).toBe("false");
   const after = await value(page, "lost");
   expect(after).toMatch(/^[\d.]+ m$/);
   expect(after).not.toBe(before);
   expect(await value(page, "low_loss")).toContain("holds");
   expect(await cell(page, "note").first().textContent()).toContain(after);
-  // The flight takes several times as long, also on a machine that is shared; the bench tells the longest task.
-  expect(await longest()).toBeLessThan(400);
+  // The flights take several times as long, also on a machine that is shared; the bench tells the longest task.
+  expect(await longest()).toBeLessThan(1200);
   await page.getByRole("button", { name: /^Undo/ }).click();
-  await expect.poll(() => value(page, "lost"), { timeout: 15_000 }).toBe(before);
+  await expect.poll(() => value(page, "lost"), { timeout: 25_000 }).toBe(before);
 });
 
 test("a slow cell that fails says so at its place, and what waits for it links there", async ({ open }) => {
@@ -83,7 +89,7 @@ test("a slow cell that fails says so at its place, and what waits for it links t
     ...notebook,
     cells: [...notebook.cells, derived("s9", "bad", "trim(glider(main_wing))"), derived("s10", "worse", "bad.speed")],
   });
-  await expect.poll(() => cell(page, "bad").locator(".fault").textContent(), { timeout: 15_000 }).toMatch(/balance/);
+  await expect.poll(() => cell(page, "bad").locator(".fault").textContent(), { timeout: 25_000 }).toMatch(/balance/);
   await expect.poll(() => cell(page, "worse").locator(".waits").textContent()).toContain("bad");
 });
 
@@ -101,7 +107,7 @@ test("where no worker is allowed all is computed here, and nothing breaks", asyn
   });
   await page.reload();
   await openNotebook(page, flown());
-  await expect.poll(() => value(page, "lost"), { timeout: 15_000 }).toMatch(/^[\d.]+ m$/);
+  await expect.poll(() => value(page, "lost"), { timeout: 25_000 }).toMatch(/^[\d.]+ m$/);
 });
 
 test("while slow cells are computed for the first time that stands in their place, and nothing hinders", async ({
