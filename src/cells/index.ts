@@ -22,6 +22,7 @@ export { duplicateCell, newCell, unusedName } from "./new-cell.ts";
 export * from "./notebook.ts";
 export { NotebookError } from "./notebook-errors.ts";
 export { packNotebook, readNotebook, writeNotebook } from "./notebook-file.ts";
+export { studyLimits } from "./notebook-schema.ts";
 export { override } from "./override.ts";
 export { segments } from "./path.ts";
 export { runPlan } from "./plan.ts";

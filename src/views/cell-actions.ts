@@ -17,6 +17,7 @@ const offered: readonly Kind[] = [
   "question",
   "drawing",
   "chart",
+  "study",
 ];
 
 /** Asks for a kind, at an element, and puts a new cell of it in so that it stands at `index`. */

@@ -13,6 +13,7 @@ import type { Shape } from "../library/index.ts";
 import type { Desk } from "./desk.ts";
 import type { Detail } from "./details.ts";
 import { viewsOf } from "./figures.ts";
+import { studyDetails } from "./study-details.ts";
 import { words } from "./words.ts";
 
 const { fields } = words;
@@ -94,7 +95,12 @@ export function detailsOf(desk: Desk, cell: Cell): Detail[] {
         optional("title", fields.title, cell.title),
       ];
     case "study":
-      return [optional("title", fields.title, cell.title)];
+      return studyDetails(
+        desk,
+        cell,
+        { inputs: namesOf(desk, isGiven), results: pathsOf(desk, isNumber, (shape) => shape.kind === "number") },
+        set,
+      );
     case "note":
     case "check":
     case "table":
@@ -186,4 +192,5 @@ function pathsOf(desk: Desk, fits: (step: Step) => boolean, fieldFits: (shape: S
 const isAskable = ({ definition }: Step): boolean => definition === null;
 const isRecord = ({ cell, shape }: Step): boolean => cell.kind !== "table" && shape?.kind === "record";
 const isNumber = ({ cell, shape }: Step): boolean => cell.kind !== "check" && shape?.kind === "number";
+const isGiven = ({ cell, shape }: Step): boolean => cell.kind === "given" && shape?.kind === "number";
 const hasRange = ({ range }: Step): boolean => range !== null;

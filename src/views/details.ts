@@ -45,7 +45,7 @@ export function detailsForm({ label, details, onPause, onDone }: DetailsOptions)
     onDone(event.key === "Escape");
   };
   return html`<div class="details" role="group" aria-label=${label} @keydown=${key}>
-    <div class="fields">${details.map((detail) => field(detail, onPause))}</div>
+    <div class="fields">${details.map((detail) => html`${detail.beside ? nothing : html`<span class="row"></span>`}${field(detail, onPause)}`)}</div>
     <button type="button" class="quiet done" @click=${() => onDone(false)}>${words.done}</button>
   </div>`;
 }
