@@ -36,7 +36,7 @@ export class StudyCellView extends CellView<StudyCell> {
     const error = result && !result.ok ? result.error : null;
     this.look();
     const news = error ? undefined : this.desk.studies.news(this.cell.id);
-    return html`<div class="margin">${name}</div>
+    return html`<div class="margin"><span class="name">${name}</span></div>
       <div class="body free">
         <p><strong>${title ?? name}</strong> ${study}</p>
         ${reason ? html`<p class="reason">${reason}</p>` : nothing}
