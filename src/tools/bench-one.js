@@ -1,4 +1,5 @@
 // Started by bench.js: measures one file of tests/bench and sends its rows back.
+import { join } from "node:path";
 import { pathToFileURL } from "node:url";
 import { serveApp } from "./app.js";
 import { browserFlags, ensureBrowser } from "./browser.js";
@@ -12,6 +13,7 @@ const closers = [];
 /** @type {import("../../tests/bench/bench.ts").BenchContext} */
 const context = {
   root,
+  bundle: (name) => bundle(join("tests", "bench", name), { packages: "outside", alsoFrom: ["tests/bench"] }),
   async openApp() {
     const { chromium } = await import("playwright-core");
     const executablePath = await ensureBrowser((line) => console.error(`Spanwise: ${line}`));

@@ -18,6 +18,8 @@ export interface BenchContext {
   readonly root: string;
   /** Serves the built app and starts a browser; both are ended after the bench. */
   readonly openApp: () => Promise<{ readonly browser: Browser; readonly url: string }>;
+  /** Bundles a further program of tests/bench, for a thread; gives its path. */
+  readonly bundle: (name: string) => Promise<string>;
 }
 
 /** The default export of a `tests/bench/*.bench.ts` file. It runs in a process of its own, with `gc()` at hand. */

@@ -102,12 +102,10 @@ export class StudyRun {
   }
 
   private prepare(helper: Helper): boolean {
-    const { pieces, isPreparing, todo, pieceTime } = this;
+    const { pieces, isPreparing, left, pieceTime } = this;
     if (isPreparing) return false;
-    if (pieces !== null) {
-      const left = todo.reduce((sum, { from, to }) => sum + to - from, 0);
-      if (left === 0 || (this.parts.size > 0 && left * (pieceTime ?? 0) < worthAnother)) return false;
-    }
+    const isWorthIt = left > 0 && (this.parts.size === 0 || left * (pieceTime ?? 0) >= worthAnother);
+    if (pieces !== null && !isWorthIt) return false;
     this.isPreparing = true;
     this.startedAt ||= this.port.now();
     const { study, trials, cells } = this.subject;
@@ -134,12 +132,19 @@ export class StudyRun {
   private nextRange(): { readonly from: number; readonly to: number } | null {
     const [range] = this.todo;
     if (!range) return null;
-    const wanted = this.pieceTime === null ? 1 : Math.max(1, Math.floor(partTime / Math.max(this.pieceTime, 1e-3)));
-    const from = range.from;
-    const to = Math.min(range.to, from + wanted);
+    const byTime = this.pieceTime === null ? 1 : partTime / Math.max(this.pieceTime, 1e-3);
+    // Towards the end parts get smaller, so that all hands end together.
+    const fairShare = this.left / (2 * (this.parts.size + 1));
+    const { from } = range;
+    const to = Math.min(range.to, from + Math.max(1, Math.floor(Math.min(byTime, fairShare))));
     range.from = to;
     if (range.from >= range.to) this.todo.shift();
     return { from, to };
+  }
+
+  /** How many pieces nobody computes yet. */
+  private get left(): number {
+    return this.todo.reduce((sum, { from, to }) => sum + to - from, 0);
   }
 
   private hearPart(part: Part, answer: Answer): void {
