@@ -211,8 +211,8 @@ describe("a study that is looked at", () => {
   });
 
   test("that would take minutes is not run unasked, and says how long it would take", async () => {
-    const { port, live, watch } = await opened([sweep("s", { inputs: [{ input: "a", points: 2001 }] })]);
-    port.variantTime = 300;
+    const { port, live, watch } = await opened([sweep("s", { inputs: [{ input: "a", points: 201 }] })]);
+    port.variantTime = 1000;
     watch("s");
     port.pass(300);
     await port.workAll(300);
