@@ -47,7 +47,8 @@ export function compileChart(
   byName: (name: string) => Step | undefined,
 ): Parts {
   const compiled = compileParts(parts, cell.id, scope, compilation, (tree, text) => {
-    if (tree.shape.kind === "number") return;
+    // What a chart can show of a result is known to its view.
+    if (text === cell.of || tree.shape.kind === "number") return;
     throw new FormulaError("wrong_shape", messages.chartNumber(text, describe(tree.shape)), tree.at);
   });
   if (cell.sweep === undefined) return compiled;

@@ -27,7 +27,8 @@ export function unusedName(notebook: Notebook, name: string, functions: Function
 
 /**
  * A new cell of a kind, to stand at `index`: its name unused, its id new. What it is about, where its kind needs that, is
- * the nearest fitting cell above, else the first below; where none fits it is left empty, and the cell says what it needs.
+ * the nearest fitting cell above, else the first below; where none fits it is left empty, and the cell says what it needs. A
+ * chart right below a result that has a chart of its own is that one.
  */
 export function newCell(notebook: Notebook, kind: Kind, index: number, program: Program): Cell {
   const id = freshId(notebook);
@@ -51,6 +52,9 @@ export function newCell(notebook: Notebook, kind: Kind, index: number, program: 
     case "drawing":
       return { id, kind, view: "front", of: (near(isMade("wing")) ?? near(isRecord))?.name ?? "" };
     case "chart": {
+      const result = program.byId.get(notebook.cells[index - 1]?.id ?? "");
+      const view = result?.shape?.kind === "record" ? chartOf[result.shape.type ?? ""] : undefined;
+      if (view !== undefined && result?.name) return { id, kind, view, of: result.name };
       const sweep = near((step) => step.range !== null)?.name ?? "";
       const y = near((step) => isResult(step) && step.name !== sweep)?.name ?? "";
       return { id, kind, view: "trade_off", sweep, x: sweep, y: [y] };
@@ -83,6 +87,16 @@ function nearest(notebook: Notebook, index: number, program: Program) {
     return inOrder.find((step) => step !== undefined && step.name !== null && step.error === null && fits(step));
   };
 }
+
+/** The chart that shows a result of a type, offered right below it. */
+const chartOf: Readonly<Record<string, string | undefined>> = {
+  flow: "span_loading",
+  sink_polar: "sink_polar",
+  modes: "modes",
+  longitudinal_modes: "modes",
+  lateral_modes: "modes",
+  recovery: "flight_history",
+};
 
 const isNumber = ({ shape }: Step): boolean => shape?.kind === "number";
 const isResult = (step: Step): boolean => step.cell.kind === "derived" && isNumber(step);

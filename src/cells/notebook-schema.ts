@@ -115,6 +115,7 @@ export const cellSchemas = {
       sweep: text("the given that is swept over its range"),
       x: text("the name along the axis"),
       y: listOf(text(), { minItems: 1, description: "the names drawn against it" }),
+      of: text("of a chart that shows one result, such as a flight: a name, with fields and elements"),
       title,
     },
   ),

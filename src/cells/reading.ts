@@ -79,9 +79,7 @@ function partsOf(cell: Cell): Part[] {
     case "drawing":
       return [part(cell.of, parsePath)];
     case "chart":
-      return [...(cell.sweep ? [cell.sweep] : []), ...(cell.x ? [cell.x] : []), ...(cell.y ?? [])].map((text) =>
-        part(text, parsePath),
-      );
+      return [cell.sweep, cell.x, ...(cell.y ?? []), cell.of].flatMap((text) => (text ? [part(text, parsePath)] : []));
     case "question":
       return [part(cell.about, parsePath)];
     case "study":

@@ -52,8 +52,9 @@ function rewriteCell(cell: Cell, rewrite: Rewrite, shadowed: string): Cell {
     case "question":
       return replaced(cell, { about: rewrite(cell.about) });
     case "chart": {
-      const { sweep, x, y } = cell;
+      const { of, sweep, x, y } = cell;
       return replaced(cell, {
+        ...(of !== undefined && { of: rewrite(of) }),
         ...(sweep !== undefined && { sweep: rewrite(sweep) }),
         ...(x !== undefined && { x: rewrite(x) }),
         ...(y !== undefined && { y: sameItems(y, y.map(rewrite)) }),

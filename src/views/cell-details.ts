@@ -2,17 +2,17 @@
 import {
   type Cell,
   type CellPatch,
-  type ChartCell,
   type DecisionCell,
   type DerivedCell,
   editCell,
   type GivenCell,
   type Step,
 } from "../cells/index.ts";
-import type { Shape } from "../library/index.ts";
+import { chartDetails } from "./chart-details.ts";
 import type { Desk } from "./desk.ts";
 import type { Detail } from "./details.ts";
 import { viewsOf } from "./figures.ts";
+import { isNumber, isRecord, namesOf, pathsOf } from "./named-cells.ts";
 import { studyDetails } from "./study-details.ts";
 import { words } from "./words.ts";
 
@@ -87,13 +87,7 @@ export function detailsOf(desk: Desk, cell: Cell): Detail[] {
         optional("title", fields.title, cell.title),
       ];
     case "chart":
-      return [
-        choice("view", fields.view, cell.view, viewsOf("chart")),
-        choice("sweep", fields.sweep, cell.sweep ?? "", namesOf(desk, hasRange)),
-        choice("x", fields.x, cell.x ?? "", namesOf(desk, isNumber)),
-        ...yDetails(desk, cell, set),
-        optional("title", fields.title, cell.title),
-      ];
+      return [...chartDetails(desk, cell, set), optional("title", fields.title, cell.title)];
     case "study":
       return studyDetails(
         desk,
@@ -154,43 +148,5 @@ function alternativeDetails({ alternatives = [] }: DecisionCell, set: Set): Deta
   ]);
 }
 
-/** Each curve of a chart, and one more; one of them stays. */
-function yDetails(desk: Desk, { y = [] }: ChartCell, set: Set): Detail[] {
-  const names = namesOf(desk, isNumber);
-  return [...y, ""].map((value, index) => ({
-    label: index === 0 ? fields.y : fields.another,
-    value,
-    choices: [...(y.length > 1 || index === y.length ? [["", fields.none] as const] : []), ...names.map(pair)],
-    set: (now) => {
-      const all = [...y.slice(0, index), now, ...y.slice(index + 1)].filter((each) => each !== "");
-      if (all.length > 0) set("y", { y: all });
-    },
-  }));
-}
-
-const pair = (name: string): readonly [string, string] => [name, name];
-
-/** Names of the cells that fit, in the order of the notebook. */
-function namesOf({ session }: Desk, fits: (step: Step) => boolean): string[] {
-  const { notebook, program } = session;
-  return notebook.cells.flatMap(({ id }) => {
-    const step = program.byId.get(id);
-    return step?.name && fits(step) ? [step.name] : [];
-  });
-}
-
-/** As namesOf, each followed by those of its fields that fit. */
-function pathsOf(desk: Desk, fits: (step: Step) => boolean, fieldFits: (shape: Shape) => boolean): string[] {
-  const { program } = desk.session;
-  return namesOf(desk, fits).flatMap((name) => {
-    const shape = program.byName.get(name)?.shape;
-    const parts = shape?.kind === "record" ? Object.entries(shape.fields) : [];
-    return [name, ...parts.filter(([, part]) => fieldFits(part)).map(([part]) => `${name}.${part}`)];
-  });
-}
-
 const isAskable = ({ definition }: Step): boolean => definition === null;
-const isRecord = ({ cell, shape }: Step): boolean => cell.kind !== "table" && shape?.kind === "record";
-const isNumber = ({ cell, shape }: Step): boolean => cell.kind !== "check" && shape?.kind === "number";
 const isGiven = ({ cell, shape }: Step): boolean => cell.kind === "given" && shape?.kind === "number";
-const hasRange = ({ range }: Step): boolean => range !== null;

@@ -3,12 +3,16 @@ import { words } from "./words.ts";
 
 /** The title of a figure: its own, else one by its view. */
 export function figureTitle({ title, view }: DrawingCell | ChartCell): string {
-  return title ?? defaultTitles[view] ?? view;
+  return title ?? titleOfView(view);
 }
+
+/** The title of a figure without one of its own. */
+export const titleOfView = (view: string): string => defaultTitles[view] ?? view;
 
 /** What a figure shows, in a few words beside its title. */
 export function showsOf(cell: DrawingCell | ChartCell): string {
   if (cell.kind === "drawing") return cell.of;
+  if (cell.of !== undefined) return cell.of;
   return cell.sweep === undefined ? "" : words.tradeOffOf(cell.sweep);
 }
 
@@ -17,4 +21,5 @@ const defaultTitles: Readonly<Record<string, string>> = {
   plan: words.planView,
   side: words.sideView,
   trade_off: words.tradeOff,
+  ...words.recordCharts,
 };

@@ -3,6 +3,7 @@ import type { ChartCell, DrawingCell } from "../cells/index.ts";
 import type { Figure, FigureContext, FigureMaker } from "./figure.ts";
 import { frontViewFigure } from "./front-view-figure.ts";
 import { planViewFigure, sideViewFigure } from "./glider-figure.ts";
+import { recordChartFigures } from "./record-chart-figure.ts";
 import { tradeOffFigure } from "./trade-off-figure.ts";
 import { words } from "./words.ts";
 
@@ -11,7 +12,7 @@ const drawings: Readonly<Record<string, FigureMaker<DrawingCell>>> = {
   plan: planViewFigure,
   side: sideViewFigure,
 };
-const charts: Readonly<Record<string, FigureMaker<ChartCell>>> = { trade_off: tradeOffFigure };
+const charts: Readonly<Record<string, FigureMaker<ChartCell>>> = { trade_off: tradeOffFigure, ...recordChartFigures };
 
 /** The views that a drawing or a chart can have. */
 export const viewsOf = (kind: "drawing" | "chart"): readonly string[] =>

@@ -85,7 +85,7 @@ function textsOf(cell: Cell, hidden: boolean): readonly (string | undefined)[] {
         cell.reason,
       ];
     case "chart":
-      return [[cell.sweep, cell.x, ...(cell.y ?? [])].filter(Boolean).join(", "), cell.view];
+      return [[cell.of, cell.sweep, cell.x, ...(cell.y ?? [])].filter(Boolean).join(", "), cell.view];
   }
 }
 

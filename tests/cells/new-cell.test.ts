@@ -26,6 +26,20 @@ test("a new cell of any kind, at the head, amid and at the end of a design, has 
   }
 });
 
+test("a chart right below a result that has a chart of its own is that one, elsewhere a trade-off", () => {
+  const cells = [
+    { id: "a1", kind: "given", name: "bend", formula: "9 deg", range: ["0 deg", "20 deg"] },
+    { id: "a2", kind: "derived", name: "bird", formula: "glider(curved_wing(480 mm, 70 mm, 50 mm, bend, 2, 3 mm))" },
+    { id: "a3", kind: "derived", name: "motion", formula: "modes(bird)" },
+    { id: "a4", kind: "derived", name: "let_go", formula: "recovery(bird)" },
+  ] as const;
+  const notebook: Notebook = { ...empty, cells };
+  const below = (index: number) => newCell(notebook, "chart", index, programOf(notebook));
+  expect(below(3)).toMatchObject({ kind: "chart", view: "modes", of: "motion" });
+  expect(below(4)).toMatchObject({ view: "flight_history", of: "let_go" });
+  expect(below(2)).toMatchObject({ view: "trade_off", sweep: "bend" });
+});
+
 test("in an empty notebook a new cell of every kind can be saved", () => {
   for (const kind of kinds) {
     const notebook = insertCell(empty, 0, newCell(empty, kind, 0, programOf(empty)));

@@ -38,6 +38,7 @@ describe("rename", () => {
         { id: "a5", kind: "chart", view: "trade_off", sweep: "bend", x: "twice", y: ["bend"] },
         { id: "a6", kind: "question", about: "bend", prompt: "bend?", answer: null, because: "" },
         { id: "a7", kind: "check", name: "small", formula: "bend < 9 deg" },
+        { id: "a8", kind: "chart", view: "modes", of: "bend.lateral" },
       ],
       {
         trials: [{ name: "bend", set: { bend: "5 deg", "other[1].bend": "bend" } }],
@@ -53,6 +54,7 @@ describe("rename", () => {
       { ...before.cells[4], sweep: "break_angle", y: ["break_angle"] },
       { ...before.cells[5], about: "break_angle" },
       { ...before.cells[6], formula: "break_angle < 9 deg" },
+      { ...before.cells[7], of: "break_angle.lateral" },
     ]);
     expect(after.trials).toEqual([{ name: "bend", set: { break_angle: "5 deg", "other[1].bend": "break_angle" } }]);
     expect(after.expect).toEqual({ break_angle: "3 deg ± 0 deg" });

@@ -34,6 +34,9 @@ const cells: readonly Cell[] = [
   { id: "n", kind: "note", text: "" },
   { id: "w", kind: "drawing", view: "front", of: "main_wing" },
   { id: "h", kind: "chart", view: "trade_off", sweep: "tip_break", x: "eda", y: ["eda"] },
+  { id: "v", kind: "derived", name: "polar", formula: "sink_polar(bird)" },
+  { id: "y", kind: "derived", name: "wave", formula: "modes(bird)" },
+  { id: "p", kind: "chart", view: "sink_polar", of: "polar" },
   { id: "z", kind: "decision", question: "V?", chosen: "no", why: "so" },
   { id: "q", kind: "question", about: "eda", prompt: "?", answer: null, because: "" },
 ];
@@ -57,7 +60,7 @@ const inPlace: Readonly<Partial<Record<Kind, readonly string[]>>> = {
   question: ["answer", "because"],
 };
 /** A text that fits the key. */
-const fitting: Readonly<Record<string, string>> = { unit: "in", "shop fractions": "16", view: "plan" };
+const fitting: Readonly<Record<string, string>> = { unit: "in", "shop fractions": "16" };
 
 describe("all that a cell says can be changed on the screen", () => {
   test.each(Object.keys(inPlaceOrDetails()) as Kind[])("of a %s", (kind) => {
@@ -104,12 +107,29 @@ test("a drawing is offered what is a wing or glider, and its parts; a question a
   expect(offers("q", "about")).toEqual(expect.arrayContaining(["eda", "main_wing", "main_wing.span"]));
 });
 
+test("a chart of a result is offered those that fit its view, and fields of others that do", () => {
+  const desk = deskOf(start);
+  const offers = () => detailsIn(desk, "p").find((detail) => detail.label === "what it shows")?.offers;
+  expect(offers()).toEqual(["polar"]);
+  detailsIn(desk, "p")[0]?.set("modes");
+  expect(offers()).toEqual(["wave", "wave.longitudinal", "wave.lateral"]);
+});
+
+test("a chart that is given another view shows what fits there, and says nothing that does not", () => {
+  const desk = deskOf(start);
+  detailsIn(desk, "h")[0]?.set("modes");
+  expect(cellOf(desk, "h")).toEqual({ id: "h", kind: "chart", view: "modes", of: "wave" });
+  detailsIn(desk, "h")[0]?.set("trade_off");
+  const back = { id: "h", kind: "chart", view: "trade_off", sweep: "tip_break", x: "tip_break", y: ["eda"] };
+  expect(cellOf(desk, "h")).toEqual(back);
+});
+
 function inPlaceOrDetails() {
   const { study: _, ...rest } = cellSchemas;
   return rest;
 }
 
-/** There is one view of a chart so far, and one given to sweep here. */
+/** There is one given to sweep here. */
 function onlyOneChoice(kind: Kind, key: string): boolean {
-  return kind === "chart" && (key === "view" || key === "sweep" || key === "x");
+  return kind === "chart" && key === "sweep";
 }

@@ -7,6 +7,7 @@ const loading = table("the lift along the wing, from the left tip to the right",
   chord: number("mm", "chord there"),
   section_lift: number("1", "lift coefficient of the section there, square to its panel"),
   load: number("1", "section lift times chord over mean chord: how the lift is spread"),
+  ellipse: number("1", "load of the elliptic loading of the same lift, which costs a flat wing least induced drag"),
 });
 
 /**
@@ -37,6 +38,7 @@ export const flowRecord = record(
     }),
     derivatives: derivativesRecord,
     loading,
+    span: number("mm", "span of the wing, in the plan view"),
     balance_x: number("mm", "the point that moments are about, aft of the wing root's leading edge"),
     balance_z: number("mm", "the same, up"),
     unknowns: number("1", "vortices of the lattice"),

@@ -147,6 +147,7 @@ export function flowAbout(given: FieldValues<typeof parameters>, refuse: Refuse)
     ...(tailplane && { downwash, downwash_slope }),
     derivatives,
     loading: spanLoading(solved.lattice, circulation, wing),
+    span: wing.span,
     balance_x: x,
     balance_z: z,
     unknowns: solved.lattice.unknowns,

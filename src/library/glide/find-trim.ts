@@ -97,8 +97,19 @@ export function tailFor(glider: Glides, angle: number, bank = 0): number {
 }
 
 /** The setting of the tailplane that trims for least sink, and that flight. */
-export function leastSinkTrim(glider: Glides, bank = 0): SteadyFlight {
+export const leastSinkTrim = (glider: Glides, bank = 0): SteadyFlight =>
+  bestTrim(glider, ({ sink }) => sink, leastSinkFlight(glider, bank).angle, bank);
+
+/** The setting that trims for the best glide, and that flight. */
+export const bestGlideTrim = (glider: Glides, bank = 0): SteadyFlight =>
+  bestTrim(glider, ({ descent }) => descent, bestGlideFlight(glider, bank).angle, bank);
+
+/** The setting that trims for the slowest flight there is, and that flight. */
+export const slowestTrim = (glider: Glides, bank = 0): SteadyFlight =>
+  bestTrim(glider, ({ speed }) => speed, slowestFlight(glider, bank).angle, bank);
+
+/** The trimmed flight with the least of something, near an angle at which the glider has it with its tail as it is. */
+function bestTrim(glider: Glides, of: (flight: SteadyFlight) => number, near: number, bank: number): SteadyFlight {
   const trimmed = (angle: number) => steadyFlight(glider, angle, bank, tailFor(glider, angle, bank));
-  const best = leastSinkFlight(glider, bank).angle;
-  return trimmed(leastWithin((angle) => trimmed(angle).sink, best - 2 * step, best + 2 * step));
+  return trimmed(leastWithin((angle) => of(trimmed(angle)), near - 2 * step, near + 2 * step));
 }

@@ -1,3 +1,4 @@
+import { slowestFlight } from "../glide/find-trim.ts";
 import { degrees } from "../numerics/degrees.ts";
 import type { Refuse } from "../spec.ts";
 import { lateralModesOf } from "../stability/mode-records.ts";
@@ -38,6 +39,7 @@ export function flown(aimed: Aimed, { u, w, angles }: LetGo, seconds: number, re
     trim_sink: sink,
     ...(Math.abs(circle.rate) > 1e-6 && { trim_radius: Math.sqrt(speed ** 2 - sink ** 2) / Math.abs(circle.rate) }),
     worst_angle: Math.max(...flight.angle),
+    stall_angle: slowestFlight(aimed.gliding).angle,
     worst_sideslip: Math.max(...flight.sideslip.map(Math.abs)),
     stalled,
     ...limitsOf(flight, aimed, seconds),
@@ -53,7 +55,11 @@ export function flown(aimed: Aimed, { u, w, angles }: LetGo, seconds: number, re
 }
 
 /** Where a flight left what the model knows. */
-function limitsOf(flight: FullFlight, { speed }: Aimed, seconds: number): Pick<Recovery, "inside_model" | "limits"> {
+function limitsOf(
+  flight: FullFlight,
+  { speed }: Aimed,
+  seconds: number,
+): Pick<Recovery, "inside_model" | "limits" | "left_model"> {
   const first = (is: (sample: number) => boolean) => flight.time.findIndex((_, sample) => is(sample));
   const found = [
     { at: first((i) => (flight.stalled[i] ?? 0) >= 1), what: "a strip was wholly stalled" },
@@ -66,5 +72,6 @@ function limitsOf(flight: FullFlight, { speed }: Aimed, seconds: number): Pick<R
   ].filter(({ at }) => at >= 0);
   if (found.length === 0) return { inside_model: true, limits: "stayed where the model holds" };
   const told = found.map(({ at, what }) => `${what} after ${(flight.time[at] ?? 0).toFixed(1)} s`);
-  return { inside_model: false, limits: `left the model: ${told.join("; ")}` };
+  const left_model = Math.min(...found.map(({ at }) => flight.time[at] ?? 0));
+  return { inside_model: false, left_model, limits: `left the model: ${told.join("; ")}` };
 }

@@ -23,10 +23,12 @@ export const recoveryRecord = record(
     trim_sink: number("m/s", "its sink"),
     trim_radius: number("m", "radius of its circle; left out where it is straight", { optional: true }),
     worst_angle: number("deg", "largest angle of attack on the way"),
+    stall_angle: number("deg", "angle of attack of its slowest steady flight, where it stalls"),
     worst_sideslip: number("deg", "largest sideslip on the way"),
     stalled: number("%", "how far the most stalled strip stalled on the way"),
     inside_model: boolean("whether it stayed where the model holds"),
     limits: text("where it left the model, or that it did not"),
+    left_model: number("s", "when it first left the model; left out where it did not", { optional: true }),
     history: table("the flight, sampled at equal steps", {
       time: number("s", "time since it was let go"),
       bank: number("deg", "bank to the right"),

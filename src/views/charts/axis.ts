@@ -24,6 +24,8 @@ export interface AxisOptions {
   readonly count: number;
   /** px that a tick's text needs along the axis, with some room; fewer ticks are drawn where they would run together. */
   readonly room?: (text: string) => number;
+  /** Runs just over its values, without rounding its ends, as time does. */
+  readonly isExact?: boolean;
 }
 
 /**
@@ -34,7 +36,8 @@ export function axisFor(values: readonly number[], limits: readonly number[], op
   const { factor, offset } = unitOf(options.unit || "1");
   const shown = (value: number) => (value - offset) / factor;
   const domain = withLimits(spread(values.map(shown)), limits.map(shown));
-  const scale = scaleLinear(domain, options.range).nice(Math.max(2, options.count));
+  const exact = scaleLinear(domain, options.range);
+  const scale = options.isExact ? exact : exact.nice(Math.max(2, options.count));
   const place = (value: number) => scale(shown(value));
   let count = Math.max(2, options.count);
   let ticks = ticksOf(scale, count);

@@ -54,6 +54,17 @@ export function shorten(text: string, width: number, style: TextStyle, measure: 
   return length > 0 ? `${text.slice(0, length).trimEnd()}…` : "";
 }
 
+/** A text in lines that are no wider than some px, parted between words; a word that is wider is cut short. */
+export function wrapped(text: string, width: number, style: TextStyle, measure: Measure): string[] {
+  const lines: string[] = [];
+  for (const word of text.split(" ")) {
+    const longer = lines.length === 0 ? word : `${lines.at(-1)} ${word}`;
+    if (lines.length > 0 && measure(longer, style) <= width) lines[lines.length - 1] = longer;
+    else lines.push(shorten(word, width, style, measure));
+  }
+  return lines;
+}
+
 /** How far ink reaches above and below the baseline, in px; figures and capitals have nothing below. */
 export function textReach(text: string, size: number): { readonly above: number; readonly below: number } {
   return { above: 0.72 * size, below: /[()[\]{}gjpqy,;_Q]/.test(text) ? 0.21 * size : 0.02 * size };

@@ -154,16 +154,19 @@ describe("the sink polar", () => {
     readonly stall_speed: number;
   };
   test("goes from the stall to twice its speed, with less lift and less decalage the faster", () => {
-    expect(polar.speed?.[0] ?? 0).toBeCloseTo(polar.stall_speed, 0);
-    expect(polar.speed?.at(-1) ?? 0).toBeCloseTo(2 * polar.stall_speed, 0);
+    expect(polar.speed?.[0] ?? 0).toBeCloseTo(polar.stall_speed, 6);
+    expect((polar.speed?.at(-1) ?? 0) / (2 * polar.stall_speed)).toBeCloseTo(1, 1);
     for (const name of ["lift_coefficient", "decalage"]) {
       const list = polar[name]?.slice(1) ?? [];
       for (const [i, each] of list.slice(1).entries()) expect(each).toBeLessThan(list[i] ?? 0);
     }
   });
-  test("is nowhere below its least sink by more than the turned tail makes, nor above its best ratio", () => {
-    for (const sink of polar.sink ?? []) expect(sink).toBeGreaterThan(0.97 * polar.least_sink);
-    for (const ratio of polar.glide_ratio ?? []) expect(ratio).toBeLessThan(1.03 * polar.best_glide_ratio);
+  test("is nowhere below its least sink nor above its best ratio, and comes close to both", () => {
+    const [least, best] = [Math.min(...(polar.sink ?? [])), Math.max(...(polar.glide_ratio ?? []))];
+    expect(least / polar.least_sink).toBeGreaterThan(1 - 1e-9);
+    expect(least / polar.least_sink).toBeLessThan(1.02);
+    expect(best / polar.best_glide_ratio).toBeLessThan(1 + 1e-9);
+    expect(best / polar.best_glide_ratio).toBeGreaterThan(0.99);
   });
 });
 

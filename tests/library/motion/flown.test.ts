@@ -35,8 +35,10 @@ describe("a bank to the left and one to the right", () => {
     });
   });
 
-  test("both settle, within the model", () => {
+  test("both settle, within the model and below the stall", () => {
     expect(right).toMatchObject({ verdict: "settles", inside_model: true, limits: "stayed where the model holds" });
+    expect(right).not.toHaveProperty("left_model");
+    expect(right?.stall_angle).toBeGreaterThan(right?.worst_angle ?? Number.NaN);
   });
 });
 
