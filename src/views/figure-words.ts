@@ -1,4 +1,5 @@
 import type { ChartCell, DrawingCell } from "../cells/index.ts";
+import { recordChartWords } from "./record-chart-words.ts";
 import { words } from "./words.ts";
 
 /** The title of a figure: its own, else one by its view. */
@@ -21,5 +22,5 @@ const defaultTitles: Readonly<Record<string, string>> = {
   plan: words.planView,
   side: words.sideView,
   trade_off: words.tradeOff,
-  ...words.recordCharts,
+  ...recordChartWords.titles,
 };

@@ -9,6 +9,7 @@ import { sinkPolarPlot } from "./charts/sink-polar.ts";
 import { spanLoadingPlot } from "./charts/span-loading.ts";
 import type { Figure, FigureContext, FigureMaker } from "./figure.ts";
 import { liveFigure } from "./live-figure.ts";
+import { recordChartWords } from "./record-chart-words.ts";
 import { sameValue } from "./same-value.ts";
 import { words } from "./words.ts";
 
@@ -49,10 +50,10 @@ export const recordsOf = (view: string): readonly string[] | undefined =>
 function figureOf(chart: RecordChart, first: FigureContext<ChartCell>): Figure | string {
   return liveFigure(first, livePlot, ({ desk, cell, result, width, height, measure }) => {
     const part = result.parts?.at(-1);
-    if (cell.of === undefined || !part?.ok) return words.chartNeedsRecord(chart.made);
+    if (cell.of === undefined || !part?.ok) return recordChartWords.needs(chart.made);
     const { shape, value } = part;
     if (shape.kind !== "record" || shape.type === null || !chart.takes.includes(shape.type)) {
-      return words.chartNeedsRecord(chart.made);
+      return recordChartWords.needs(chart.made);
     }
     const before = desk.baseline.result(cell.id)?.parts?.at(-1);
     const moved = before?.ok && !sameValue(before.value, value) ? before.value : undefined;

@@ -144,14 +144,6 @@ export const words = {
   notAWing: (of: string) => `A front view shows a wing; ${of} is none. Name a cell that calls wing(…).`,
   notAGlider: (of: string) =>
     `This view shows a glider or a wing; ${of} is neither. Name a cell that calls glider(…) or wing(…).`,
-  recordCharts: {
-    span_loading: "Span loading",
-    sink_polar: "Sink polar",
-    modes: "Modes of motion",
-    flight_history: "Flight after letting go",
-  },
-  chartNeedsRecord: (made: string) =>
-    `This chart shows what ${made} gives. Name a cell with such a formula in its details, under “what it shows”.`,
   chartNeeds: "A trade-off chart needs three names: the given to sweep, x, and at least one y.",
   nothingToDraw: "Nothing can be drawn over this range: every point of it has an error.",
   cannotDraw: "This could not be drawn.",
