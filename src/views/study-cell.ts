@@ -2,6 +2,7 @@ import { html, nothing, type TemplateResult } from "lit";
 import type { Outcome, StudyCell, StudyNews } from "../cells/index.ts";
 import { CellView, errorLine, hiddenValue } from "./cell-view.ts";
 import { words } from "./study-words.ts";
+import { words as commonWords } from "./words.ts";
 
 /** How an outcome is shown: a piece of its own, which comes with the first one. */
 const loadOutcome = () => import("./study-outcome.ts");
@@ -38,7 +39,7 @@ export class StudyCellView extends CellView<StudyCell> {
     const news = error ? undefined : this.desk.studies.news(this.cell.id);
     return html`<div class="margin"><span class="name">${name}</span></div>
       <div class="body free">
-        <p><strong>${title ?? name}</strong> ${study}</p>
+        <p><strong>${title ?? commonWords.studies[study]}</strong> ${title ? study : nothing}</p>
         ${reason ? html`<p class="reason">${reason}</p>` : nothing}
         ${concealing === undefined ? news && this.renderNews(news) : hiddenValue(this.desk, concealing)}
         <div class="messages">${error ? errorLine(error) : nothing}</div>
