@@ -1,4 +1,5 @@
 /** A map: two inputs over a grid, each result as heights to draw contours of, and where each check fails. */
+import { unitOf } from "../../library/units.ts";
 import type { Notebook, StudyCell } from "../cell.ts";
 import { compile } from "../compile.ts";
 import { runPlan } from "../plan.ts";
@@ -94,7 +95,7 @@ function outcomeOf(
     inputs: inputs.map(({ target, shape }, axis) => ({ target, unit: shape.unit, values: axis === 0 ? x : y })),
     results: told.map((each, index) => {
       const heights = column(index);
-      return { ...each, heights, levels: levelsOf(heights) };
+      return { ...each, heights, levels: levelsOf(heights, each.unit) };
     }),
     checks: checkNames.map((name, index) => ({
       name,
@@ -139,9 +140,10 @@ function marksOf(
   return marks.filter((mark) => mark.at.every((value) => !Number.isNaN(value)));
 }
 
-/** Round heights at which to draw contours: a step of 1, 2 or 5 times a power of ten that gives five to twelve of them. */
-export function levelsOf(heights: Heights): number[] {
-  const values = heights.filter((each): each is number => each !== null);
+/** Heights at which to draw contours, round in a unit: a step of 1, 2 or 5 times a power of ten that gives five to twelve. */
+export function levelsOf(heights: Heights, unit = "1"): number[] {
+  const { factor, offset } = unitOf(unit);
+  const values = heights.flatMap((each) => (each === null ? [] : [(each - offset) / factor]));
   const [least, most] = [
     values.reduce((a, b) => Math.min(a, b), Infinity),
     values.reduce((a, b) => Math.max(a, b), -Infinity),
@@ -151,6 +153,6 @@ export function levelsOf(heights: Heights): number[] {
   const power = 10 ** Math.floor(Math.log10(rough));
   const step = ([1, 2, 5, 10].find((each) => each * power >= rough) ?? 10) * power;
   const levels: number[] = [];
-  for (let count = Math.ceil(least / step); count * step <= most; count++) levels.push(count * step);
+  for (let count = Math.ceil(least / step); count * step <= most; count++) levels.push(count * step * factor + offset);
   return levels;
 }

@@ -77,6 +77,10 @@ test("contours stand at round heights, five to twelve of them", () => {
     [0, 0.1, 0.2, 0.3, 0.4, 0.5, 0.6, 0.7, 0.8, 0.9, 1].map((each) => expect.closeTo(each, 12)),
   );
   expect(levelsOf([-33, 51])).toEqual([-30, -20, -10, 0, 10, 20, 30, 40, 50]);
+  const degree = Math.PI / 180;
+  expect(levelsOf([0, 9.4 * degree, 4.1 * degree], "deg").map((each) => each / degree)).toEqual(
+    [0, 1, 2, 3, 4, 5, 6, 7, 8, 9].map((each) => expect.closeTo(each, 12)),
+  );
   expect(levelsOf([2, 2, null])).toEqual([]);
   expect(levelsOf([])).toEqual([]);
 });

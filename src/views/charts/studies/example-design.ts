@@ -77,6 +77,7 @@ const design: Notebook = readNotebook(
       derived("foot_gap", "10 mm * sqrt((jig_height - tip_height + 18 mm) / 10 mm)", "mm"),
       check("enough_dihedral", "eda > 9 deg"),
       check("lift_kept", "loss < 4%"),
+      check("either", "not (tip_break > 8 deg and middle_break < 3 deg)"),
     ],
     trials: [
       { name: "flat middle", set: { middle_break: "3 deg" } },

@@ -15,14 +15,16 @@ export interface GapGroup {
   readonly where: string;
 }
 
-/** Groups gaps by their reason; a place that lacks several results counts once. */
+/** Groups gaps by their reason, whatever numbers stand in it; a place that lacks several results counts once. */
 export function gapGroups(gaps: readonly ToldGap[]): readonly GapGroup[] {
-  const byReason = new Map<string, Set<string>>();
+  const byReason = new Map<string, { readonly reason: string; readonly places: Set<string> }>();
   for (const { where, reason } of gaps) {
-    const clean = reason.replace(/\.$/, "");
-    byReason.set(clean, (byReason.get(clean) ?? new Set()).add(where));
+    const key = reason.replaceAll(/[-−]?\d+(\.\d+)?(e[-+]?\d+)?/g, "#");
+    const group = byReason.get(key) ?? { reason: reason.replace(/\.$/, ""), places: new Set() };
+    byReason.set(key, group);
+    group.places.add(where);
   }
-  return [...byReason].map(([reason, places]) => {
+  return [...byReason.values()].map(({ reason, places }) => {
     const all = [...places];
     const more = all.length > mostTold ? [`${all.length - mostTold + 1} more`] : [];
     return { reason, count: all.length, where: listInWords([...all.slice(0, mostTold - more.length), ...more]) };

@@ -52,13 +52,12 @@ export function testChart<Data>(
     }
   });
   it("redrawn in place is the same as drawn afresh", () => {
-    for (const before of examples) {
-      for (const after of examples) {
-        const drawing = live(before.data, before.options, { document });
-        drawing.update(after.data, { ...after.options, width: 420 });
-        expect(plain(drawing.element)).toEqual(plain(draw(after, { width: 420 })));
-      }
-    }
+    examples.forEach((before, index) => {
+      const after = examples[(index + 1) % examples.length] ?? before;
+      const drawing = live(before.data, before.options, { document });
+      drawing.update(after.data, { ...after.options, width: 420 });
+      expect(plain(drawing.element)).toEqual(plain(draw(after, { width: 420 })));
+    });
   });
   it("refuses an option it does not know", () => {
     const [example] = examples;
