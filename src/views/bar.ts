@@ -48,6 +48,12 @@ export class Bar extends LitElement {
     for (const stop of this.stops) stop();
   }
 
+  /** Drawn once for an edit and for what follows from it. */
+  protected override async scheduleUpdate(): Promise<void> {
+    await this.desk.session.settled();
+    this.performUpdate();
+  }
+
   protected override render(): TemplateResult {
     return html`
       ${this.renderTitle()}

@@ -1,6 +1,6 @@
 import { html, LitElement, type TemplateResult } from "lit";
 import { repeat } from "lit/directives/repeat.js";
-import { figuresOnBoard, isFigure } from "../cells/index.ts";
+import { type Cell, figuresOnBoard, isFigure } from "../cells/index.ts";
 import { moveAlong } from "./board-actions.ts";
 import type { Desk } from "./desk.ts";
 import { sameKeys } from "./same-keys.ts";
@@ -13,6 +13,8 @@ export class Board extends LitElement {
   declare desk: Desk;
   private concealed: ReadonlyMap<string, string> = new Map();
   private stop: () => void = () => undefined;
+  /** The figures that are on it. */
+  private drawn: readonly Cell[] = [];
   /** Where the focus was last. */
   private stood: { readonly at: HTMLElement; readonly sheet: Sheet; readonly index: number } | null = null;
 
@@ -34,10 +36,12 @@ export class Board extends LitElement {
     this.removeEventListener("focusin", this.stand);
   }
 
-  /** What a question hides, or no longer hides, is drawn anew. */
+  /** What a question hides, or no longer hides, is drawn anew; an edit elsewhere leaves the sheets alone. */
   private follow(): void {
-    this.requestUpdate();
-    const { concealed } = this.desk.session;
+    const { concealed, notebook } = this.desk.session;
+    const figures = figuresOnBoard(notebook);
+    const isSame = figures.length === this.drawn.length && figures.every((cell, index) => cell === this.drawn[index]);
+    if (figures.length === 0 || !isSame) this.requestUpdate();
     if (sameKeys(concealed, this.concealed)) return;
     this.concealed = concealed;
     for (const sheet of this.sheets) sheet.draw();
@@ -51,6 +55,7 @@ export class Board extends LitElement {
     const { session, serial } = this.desk;
     const { notebook } = session;
     const figures = figuresOnBoard(notebook);
+    this.drawn = figures;
     if (figures.length === 0) {
       return html`<p class="hint">${notebook.cells.some(isFigure) ? words.nothingPinned : words.emptyBoard}</p>`;
     }

@@ -43,9 +43,11 @@ export abstract class CellView<C extends Cell> extends LitElement {
     if (!this.hasUpdated && this.isConnected) this.performUpdate();
   }
 
-  protected override scheduleUpdate(): void {
-    if (this.hasUpdated || !this.isPatient) this.performUpdate();
-    else this.desk.idle.add(() => this.drawFirst());
+  /** Drawn once for an edit and for what follows from it: the results are there within the same task. */
+  protected override async scheduleUpdate(): Promise<void> {
+    if (!this.hasUpdated && this.isPatient) return this.desk.idle.add(() => this.drawFirst());
+    if (this.hasUpdated) await this.desk.session.settled();
+    this.performUpdate();
   }
 
   /** The accessible name of the group. */

@@ -27,6 +27,8 @@ export class Sheet extends LitElement {
   /** Why there is no figure; null where there is one. */
   declare private problem: string | null;
 
+  /** How it stood when it was drawn last around its figure. */
+  private state = "";
   private figure: Figure | null = null;
   private width = 0;
   private measure: Measure = estimateWidth;
@@ -88,8 +90,9 @@ export class Sheet extends LitElement {
     for (const stop of this.stops) stop();
   }
 
-  protected override willUpdate(): void {
-    this.id = sheetElementId(this.cell.id);
+  protected override willUpdate(changed: PropertyValues): void {
+    if (changed.has("cell")) this.id = sheetElementId(this.cell.id);
+    this.state = this.stateNow;
   }
 
   protected override updated(changed: PropertyValues): void {
@@ -135,6 +138,17 @@ export class Sheet extends LitElement {
     return status === "waiting" || status === "running";
   }
 
+  /** All that is drawn around the figure and follows results. */
+  private get stateNow(): string {
+    const { session } = this.desk;
+    const result = session.result(this.cell.id);
+    return JSON.stringify([
+      session.isPending(this.cell.id) || this.isSwept,
+      result === undefined,
+      result?.ok === false && result.error,
+    ]);
+  }
+
   private readonly openMenu = (event: Event): void => {
     const anchor = event.currentTarget as HTMLElement;
     openMenu(anchor, words.more(words.sheetOf(figureTitle(this.cell))), sheetItems(this.desk, anchor, this.cell));
@@ -173,7 +187,7 @@ export class Sheet extends LitElement {
       this.problem = words.cannotDraw;
     }
     if (this.problem !== null) this.clear();
-    this.requestUpdate();
+    if (this.state !== this.stateNow) this.requestUpdate();
   }
 
   /** On a narrow screen the board is a strip above the page. */

@@ -114,6 +114,35 @@ test("a knob that is dragged stays in the hand where its cell is drawn before th
   await expect.poll(() => value(page, "tip_break")).toBe(`${before + 1.5} deg`);
 });
 
+test("a move of a knob draws its cell, what follows from it and the bar once, and no sheet around its figure", async ({
+  open,
+}) => {
+  const { page } = await open();
+  await openNotebook(page, trainer);
+  const slider = page.getByRole("slider", { name: "slide tip_break", exact: true });
+  const drawn = await slider.evaluate(async (knob: HTMLInputElement) => {
+    interface Drawn extends HTMLElement {
+      update(changed: unknown): void;
+    }
+    const counts: Record<string, number> = {};
+    const all = [...document.querySelectorAll<Drawn>(".cell, spanwise-bar, spanwise-board, spanwise-sheet")];
+    for (const each of all) {
+      const { update } = each;
+      const name = each.ariaLabel ?? each.localName;
+      each.update = (changed) => {
+        counts[name] = (counts[name] ?? 0) + 1;
+        update.call(each, changed);
+      };
+    }
+    knob.stepUp();
+    knob.dispatchEvent(new Event("input", { bubbles: true }));
+    for (let frame = 0; frame < 3; frame++) await new Promise(requestAnimationFrame);
+    return counts;
+  });
+  expect(drawn).toMatchObject({ tip_break: 1, eda: 1, "spanwise-bar": 1 });
+  expect(Object.keys(drawn).filter((name) => /sheet|board/.test(name))).toEqual([]);
+});
+
 test("a wrong unit is marked at its term while it is typed, and the rest stays alive", async ({ open }) => {
   const { page } = await open();
   await openNotebook(page, trainer);
