@@ -35,8 +35,9 @@ export function flightHistoryPlot(flight: Recovery, before?: Recovery): PlotData
       panel("bank", "bank to the right, and 5° about its trim", "deg", {
         bands: [across(trim_bank - settled.bank, trim_bank + settled.bank)],
       }),
-      panel("sideslip", "sideslip to the right", "deg", { reach: { y: [0] } }),
+      panel("sideslip", "sideslip to the right", "deg", { isMinor: true, reach: { y: [0] } }),
       panel("speed", "speed, and a tenth about its trim", "m/s", {
+        isMinor: true,
         bands: [across((1 - settled.speed) * trim_speed, (1 + settled.speed) * trim_speed)],
       }),
       panel("angle", "angle of attack", "deg", {
@@ -82,9 +83,13 @@ function describe({
 }: Recovery): string {
   const bank = history.bank[0] ?? 0;
   const when = settling_time === undefined ? "" : ` after ${figureText(settling_time, "s")}`;
+  const [angle, stall] = [figureText(worst_angle, "deg"), figureText(stall_angle, "deg")];
+  const reached =
+    worst_angle < stall_angle
+      ? `reaches ${angle}; it would stall at ${stall}`
+      : `goes to ${angle}, past the ${stall} at which it stalls`;
   return (
-    `Let go in a bank of ${figureText(bank, "deg")} it ${verdict}${when}, and loses ${figureText(height_lost, "m")} beyond ` +
-    `the steady glide. Its angle of attack reaches ${figureText(worst_angle, "deg")} of the ` +
-    `${figureText(stall_angle, "deg")} at which it stalls. It ${limits}.`
+    `Let go in a bank of ${figureText(bank, "deg")} it ${verdict}${when}, and loses ${figureText(height_lost, "m")} ` +
+    `beyond the steady glide. Its angle of attack ${reached}. It ${limits}.`
   );
 }

@@ -50,6 +50,8 @@ export interface PlotPanel {
   readonly y: Along;
   /** The panel's own x axis; where left out, that of the plot. */
   readonly x?: Along;
+  /** Left out where there is little height. */
+  readonly isMinor?: boolean;
   /** True where greater values stand lower, as sink does. */
   readonly isDown?: boolean;
   readonly curves: readonly Curve[];

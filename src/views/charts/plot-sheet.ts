@@ -31,22 +31,25 @@ export const isNarrow = (width: number): boolean => width < 480;
 
 /** Lays the panels on a sheet of a width; `height` is what there is for all of them. */
 export function plotSheet(data: PlotData, width: number, height: number | undefined, measure: Measure): PlotSheet {
-  const { panels } = data;
-  const own = panels.filter(({ x }) => x !== undefined).length;
-  const usual = panels.length === 1 ? Math.min(320, 0.5 * width) : Math.min(150, 0.24 * width);
+  const isTight = height !== undefined && height < 320;
+  const { words, between, ticks, least } = isTight ? tight : roomy;
+  const note = isTight ? undefined : ((isNarrow(width) ? data.narrowNote : undefined) ?? data.note);
   const right = width - rightEdge;
-  const note = (isNarrow(width) ? data.narrowNote : undefined) ?? data.note;
   const told = note === undefined ? [] : wrapped(note, right - 4, small, measure);
-  const fixed = edge + panels.length * (words + between) + (own + 1) * ticks + told.length * noteStep + 6;
+  const panels = data.panels.filter(({ isMinor }) => !isMinor || !isTight);
+  const axesBelow = panels.filter(({ x }, index) => x !== undefined || index === panels.length - 1).length;
+  const fixed = edge + panels.length * (words + between) + axesBelow * ticks + told.length * noteStep + 8;
+  const usual =
+    [Math.min(320, 0.5 * width), Math.min(150, 0.24 * width)][panels.length - 1] ?? Math.min(94, 0.2 * width);
   const room = height === undefined ? usual : (height - fixed) / panels.length;
-  const high = Math.round(Math.max(panels.length > 2 ? 58 : 110, Math.min(usual, room)));
+  const high = Math.round(Math.max(least, Math.min(usual, room)));
   let at = edge;
   const laid = panels.map((panel, index) => {
     const top = at + words;
     const bottom = top + high;
     const tellsX = panel.x !== undefined || index === panels.length - 1;
     at = bottom + between + (tellsX ? ticks : 0);
-    const count = Math.max(2, Math.min(5, Math.round(high / 42)));
+    const count = Math.max(2, Math.min(5, Math.round(high / 28)));
     const range = panel.isDown ? ([top, bottom] as const) : ([bottom, top] as const);
     const axis = axisFor(valuesOf(panel, "y"), limitsOf(panel, "y"), { range, unit: panel.y.unit, count });
     return { panel, axis, top, bottom, titleLine: top - words + 11, tickLine: tellsX ? bottom + 17 : null };
@@ -81,9 +84,10 @@ export function plotSheet(data: PlotData, width: number, height: number | undefi
 }
 
 const edge = 8;
-const words = 22;
-const between = 12;
-const ticks = 40;
+/** Room over each panel for its words, between panels, below an axis for ticks and words, and the least height of a panel. */
+const roomy = { words: 22, between: 12, ticks: 40, least: 58 };
+/** The same where a figure stands above the page, which must keep the most of the screen: minor panels and notes wait. */
+const tight = { words: 18, between: 6, ticks: 36, least: 34 };
 const noteStep = 17;
 const rightEdge = 18;
 

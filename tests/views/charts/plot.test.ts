@@ -102,6 +102,8 @@ const anyData = fc
     return { ...data, x, panels, before: before ?? undefined, ...(note !== null && { note }) };
   });
 
+const anyHeight = fc.option(fc.integer({ min: 150, max: 700 }), { nil: undefined });
+
 describe("a plot", () => {
   it.each(examples)("draws %s as kept, at 660 and 330 px", (name, example) => {
     for (const width of [660, 330]) {
@@ -116,8 +118,8 @@ describe("a plot", () => {
   });
   it("has none whatever it shows", () => {
     fc.assert(
-      fc.property(anyData, fc.integer({ min: 320, max: 900 }), (shown, width) => {
-        expect(touching(draw(shown, { width }), areas)).toEqual([]);
+      fc.property(anyData, fc.integer({ min: 320, max: 900 }), anyHeight, (shown, width, height) => {
+        expect(touching(draw(shown, { width, height }), areas)).toEqual([]);
       }),
       { seed: 5, numRuns: 80 },
     );
@@ -157,13 +159,19 @@ describe("a plot", () => {
     const note = "the band is how far the sections leave it open, which nobody knows better than that";
     expect(draw({ ...data, note }, { width: 300 }).querySelectorAll(".note-layer text").length).toBeGreaterThan(1);
   });
-  it("takes less height where there is less, and stays legible", () => {
+  it("takes less height where there is less, and where it is little leaves minor panels and notes out", () => {
     const [panel] = data.panels as [PlotPanel];
-    const five = { ...data, panels: [panel, panel, panel, panel, panel] };
-    const heights = [undefined, 600, 200].map((height) => Number(draw(five, { height }).getAttribute("height")));
-    expect(heights[1]).toBeLessThanOrEqual(600);
-    expect(heights[0]).toBeGreaterThan(heights[1] as number);
-    expect(heights[2]).toBeGreaterThan(400);
+    const minor = { ...panel, isMinor: true };
+    const five = { ...data, panels: [panel, minor, panel, minor, panel], note: "and so it goes" };
+    const [free, less, little] = [draw(five), draw(five, { height: 600 }), draw(five, { height: 210 })] as const;
+    const heightOf = (svg: Element) => Number(svg.getAttribute("height"));
+    expect(heightOf(less)).toBeLessThanOrEqual(600);
+    expect(heightOf(free)).toBeGreaterThan(heightOf(less));
+    expect(heightOf(little)).toBeLessThan(250);
+    const count = (svg: Element) => texts(svg).filter((text) => text === "bank, deg").length;
+    expect([free, less, little].map(count)).toEqual([5, 5, 3]);
+    expect(texts(less)).toContain("and so it goes");
+    expect(texts(little)).not.toContain("and so it goes");
   });
   it("redrawn in place is the same as drawn afresh", () => {
     for (const [, before] of examples) {
