@@ -24,5 +24,8 @@ export interface Figure {
   draw(context: FigureContext): string | null;
 }
 
-/** Makes a figure, or says in a sentence why it cannot be drawn. */
-export type FigureMaker<C extends DrawingCell | ChartCell> = (context: FigureContext<C>) => Figure | string;
+/** A figure, or a sentence that says why it cannot be drawn. */
+export type Made = Figure | string;
+
+/** Makes a figure; later, where what draws it has to load first. */
+export type FigureMaker<C extends DrawingCell | ChartCell> = (context: FigureContext<C>) => Made | Promise<Made>;

@@ -1,6 +1,6 @@
 /** The one list of drawings and charts: how each takes what it shows from the cells. */
 import type { ChartCell, DrawingCell } from "../cells/index.ts";
-import type { Figure, FigureContext, FigureMaker } from "./figure.ts";
+import type { FigureContext, FigureMaker, Made } from "./figure.ts";
 import { frontViewFigure } from "./front-view-figure.ts";
 import { planViewFigure, sideViewFigure } from "./glider-figure.ts";
 import { recordChartFigures } from "./record-chart-figure.ts";
@@ -18,8 +18,8 @@ const charts: Readonly<Record<string, FigureMaker<ChartCell>>> = { trade_off: tr
 export const viewsOf = (kind: "drawing" | "chart"): readonly string[] =>
   Object.keys(kind === "drawing" ? drawings : charts);
 
-/** The figure of a cell, by its view. */
-export function makeFigure(context: FigureContext): Figure | string {
+/** The figure of a cell, by its view; later, where what draws it has to load first. */
+export function makeFigure(context: FigureContext): Made | Promise<Made> {
   const { cell } = context;
   const known = cell.kind === "drawing" ? drawings : charts;
   if (!Object.hasOwn(known, cell.view)) return words.unknownView(cell.view, Object.keys(known));

@@ -4,7 +4,7 @@ import { moveTo, sheetItems } from "./board-actions.ts";
 import { errorLine } from "./cell-view.ts";
 import type { Desk } from "./desk.ts";
 import { canvasMeasure, estimateWidth, type Measure } from "./drawings/text-size.ts";
-import type { Figure, FigureContext } from "./figure.ts";
+import type { Figure, FigureContext, Made } from "./figure.ts";
 import { figureTitle, showsOf } from "./figure-words.ts";
 import { makeFigure } from "./figures.ts";
 import { openMenu } from "./menu.ts";
@@ -30,6 +30,8 @@ export class Sheet extends LitElement {
   /** How it stood when it was drawn last around its figure. */
   private state = "";
   private figure: Figure | null = null;
+  /** What draws the figure is loaded. */
+  private isComing = false;
   private width = 0;
   private measure: Measure = estimateWidth;
   private stops: (() => void)[] = [];
@@ -196,7 +198,30 @@ export class Sheet extends LitElement {
   }
 
   private make(context: FigureContext): string | null {
+    if (this.isComing) return null;
     const made = makeFigure(context);
+    if (!(made instanceof Promise)) return this.put(made);
+    void this.putLater(made, context.cell.view);
+    return null;
+  }
+
+  /** Where it shows something else by then, that is made instead. */
+  private async putLater(coming: Promise<Made>, view: string): Promise<void> {
+    this.isComing = true;
+    try {
+      const made = await coming;
+      if (this.isConnected && this.cell.view === view) this.problem = this.put(made);
+    } catch (error) {
+      console.error(error);
+      this.problem = words.cannotDraw;
+      return;
+    } finally {
+      this.isComing = false;
+    }
+    this.draw();
+  }
+
+  private put(made: Made): string | null {
     if (typeof made === "string") return made;
     this.figure = made;
     this.place.replaceChildren(made.element);

@@ -1,4 +1,4 @@
-import { precisionFixed, type ScaleLinear, scaleLinear } from "d3";
+import { nice, ticks as roundValues } from "d3";
 import { unitOf } from "../../library/at-first.ts";
 import { formatNumber } from "../format.ts";
 
@@ -35,11 +35,10 @@ export interface AxisOptions {
 export function axisFor(values: readonly number[], limits: readonly number[], options: AxisOptions): Axis {
   const { factor, offset } = unitOf(options.unit || "1");
   const shown = (value: number) => (value - offset) / factor;
-  const domain = withLimits(spread(values.map(shown)), limits.map(shown));
-  const exact = scaleLinear(domain, options.range);
-  const scale = options.isExact ? exact : exact.nice(Math.max(2, options.count));
-  const place = (value: number) => scale(shown(value));
+  const exact = withLimits(spread(values.map(shown)), limits.map(shown));
   let count = Math.max(2, options.count);
+  const scale = scaleOf(options.isExact ? exact : nice(...exact, count), options.range);
+  const place = (value: number) => scale.at(shown(value));
   let ticks = ticksOf(scale, count);
   while (count > 2 && areCrowded(ticks, options.room)) ticks = ticksOf(scale, --count);
   return { place, ticks: areCrowded(ticks, options.room) ? ticks.slice(0, 1) : ticks };
@@ -66,17 +65,31 @@ function withLimits([least, most]: [number, number], limits: readonly number[]):
   return [Math.min(least, ...near), Math.max(most, ...near)];
 }
 
-function ticksOf(scale: ScaleLinear<number, number>, count: number): Tick[] {
-  const ticks = scale.ticks(count);
-  const values = ticks.length >= 2 ? ticks : scale.domain();
+/** Values in the unit of the axis, from its one end to the other, and where they lie, px. */
+interface Scale {
+  readonly ends: readonly [number, number];
+  at(value: number): number;
+}
+
+const scaleOf = ([least, most]: readonly [number, number], [start, end]: readonly [number, number]): Scale => ({
+  ends: [least, most],
+  at: (value) => start + ((value - least) / (most - least)) * (end - start),
+});
+
+function ticksOf(scale: Scale, count: number): Tick[] {
+  const round = roundValues(...scale.ends, count);
+  const values = round.length >= 2 ? round : scale.ends;
   const step = Math.abs((values[1] ?? 1) - (values[0] ?? 0));
   const largest = Math.max(...values.map(Math.abs));
-  const decimals = step > 1e-4 && largest < 1e7 ? precisionFixed(step) : null;
+  const decimals = step > 1e-4 && largest < 1e7 ? decimalsFor(step) : null;
   return values.map((value) => ({
-    at: scale(value),
+    at: scale.at(value),
     text: decimals === null ? formatNumber(value, "1").number : fixed(value, decimals),
   }));
 }
+
+/** As many decimals as tell multiples of a step apart; a step that is no power of ten by rounding only counts as one. */
+export const decimalsFor = (step: number): number => Math.max(0, -Math.floor(Math.log10(step) + 1e-9));
 
 function areCrowded(ticks: readonly Tick[], room: AxisOptions["room"]): boolean {
   if (!room) return false;

@@ -1,9 +1,8 @@
 /** One panel of a trade-off chart: what checks allow, the grid, the curve, its points, the designs and their labels. */
-import { line } from "d3";
 import { type Box, type Line, linesThrough, type Point } from "../drawings/geometry.ts";
 import { type PlacedLabel, placeLabels } from "../drawings/labels.ts";
 import { type Mark, mark, round } from "../drawings/sketch.ts";
-import { ring, type Stroke, straight, strokeLines } from "../drawings/strokes.ts";
+import { pathThrough, ring, type Stroke, straight, strokeLines } from "../drawings/strokes.ts";
 import type { Measure } from "../drawings/text-size.ts";
 import { allowedArea, type Limit } from "./allowed-area.ts";
 import { gridStrokes } from "./axes.ts";
@@ -88,13 +87,15 @@ function pointMarks(spots: readonly Spot[], radius: number, near: number | null)
 const curvePieces = (spots: readonly Spot[]): Line[] =>
   linesThrough(spots).filter((_, index) => !spots[index]?.failed && !spots[index + 1]?.failed);
 
-const curvePath = (spots: readonly Spot[]): string =>
-  line<Spot>(
-    ({ x }) => x,
-    ({ y }) => y,
-  )
-    .defined(({ failed }) => !failed)
-    .digits(2)(spots) ?? "";
+/** The curve breaks off at a point without a value; one between two of them is a dot. */
+function curvePath(spots: readonly Spot[]): string {
+  const runs: Spot[][] = [[]];
+  for (const spot of spots) {
+    if (spot.failed) runs.push([]);
+    else runs.at(-1)?.push(spot);
+  }
+  return runs.map((run) => pathThrough(run, run.length === 1 ? "Z" : "")).join("");
+}
 
 function placeOf(point: SweepPoint | null, { index, axis }: Panel, { x }: TradeOffSheet): Point | null {
   const up = point?.y[index] ?? Number.NaN;

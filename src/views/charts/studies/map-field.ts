@@ -1,5 +1,4 @@
 /** One field of a map: its contours, where checks fail, the band about the present design, the designs and all labels. */
-import { precisionFixed } from "d3";
 import type { MapOutcome } from "../../../cells/index.ts";
 import { unitOf } from "../../../library/at-first.ts";
 import { type Box, grow, overlap, type Point, within } from "../../drawings/geometry.ts";
@@ -7,6 +6,7 @@ import { type Label, placeLabels, textBox } from "../../drawings/labels.ts";
 import { type Mark, mark, round } from "../../drawings/sketch.ts";
 import { labelMarks, leaderStrokes, pathThrough, ring, type Stroke, textAt } from "../../drawings/strokes.ts";
 import { type Measure, shorten, textReach } from "../../drawings/text-size.ts";
+import { decimalsFor } from "../axis.ts";
 import { contourLines, type Grid, regionAbove } from "../contours.ts";
 import { hatching, withoutBoxes } from "../hatch.ts";
 import { crossPath } from "../points.ts";
@@ -185,7 +185,7 @@ function levelTeller(levels: readonly number[], unit: string): (level: number) =
   const { factor, offset } = unitOf(unit);
   const shown = levels.map((level) => (level - offset) / factor);
   const step = Math.abs((shown[1] ?? 1) - (shown[0] ?? 0));
-  const decimals = Math.min(12, precisionFixed(step || 1));
+  const decimals = Math.min(12, decimalsFor(step || 1));
   return (level) => {
     const value = (level - offset) / factor;
     const text = Math.abs(value).toFixed(decimals);
