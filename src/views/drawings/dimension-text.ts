@@ -17,8 +17,9 @@ export function partFigure(value: number, whole: number, { unit, fraction }: Len
   if (fraction !== undefined && isShopUnit(unit)) return formatNumber(value, unit, { fraction }).number;
   const { factor } = unitOf(unit);
   const decimals = Math.max(0, 3 - Math.floor(Math.log10(whole / factor)));
-  // The rounding to decimals is what shortens; the figures only have to be enough.
-  return formatNumber(Number((value / factor).toFixed(decimals)) * factor, unit, { figures: 12 }).number;
+  const shown = Number((value / factor).toFixed(decimals));
+  // The rounding to decimals is what shortens; the figures only have to be enough, and few where there is an exponent.
+  return formatNumber(shown * factor, unit, { figures: Math.abs(shown) < 1e7 ? 12 : 4 }).number;
 }
 
 /** Shop fractions are of inches and feet; every other unit keeps decimals. */
