@@ -29,18 +29,6 @@ function flown(banks: readonly number[] = [30]): Notebook {
   return { ...demo, title: "Flown", cells: [...first, ...flight, ...cells.filter((each) => !first.includes(each))] };
 }
 
-/** Begins to watch the tasks of the main thread; gives how long the longest took, in ms, or 0 where none took 50. */
-async function watchTasks(page: Page): Promise<() => Promise<number>> {
-  await page.evaluate(() => {
-    const watch = window as unknown as { longest: number };
-    watch.longest = 0;
-    new PerformanceObserver((list) => {
-      for (const { duration } of list.getEntries()) watch.longest = Math.max(watch.longest, duration);
-    }).observe({ type: "longtask" });
-  });
-  return () => page.evaluate(() => (window as unknown as { longest: number }).longest);
-}
-
 const isBusy = (page: Page, name: string): Promise<string | null> =>
   page.getByLabel(`value of ${name}`, { exact: true }).getAttribute("aria-busy");
 
@@ -52,7 +40,6 @@ test("a slow cell is computed elsewhere: its value dims, says so, and comes, whi
   await expect.poll(() => value(page, "lost"), { timeout: 25_000 }).toMatch(/^[\d.]+ m$/);
   const before = await value(page, "lost");
   await page.waitForTimeout(500);
-  const longest = await watchTasks(page);
   const seen = await page
     .getByRole("slider", { name: "slide tip_break" })
     .evaluate(async (slider: HTMLInputElement) => {
@@ -76,8 +63,6 @@ test("a slow cell is computed elsewhere: its value dims, says so, and comes, whi
   expect(after).not.toBe(before);
   expect(await value(page, "low_loss")).toContain("holds");
   expect(await cell(page, "note").first().textContent()).toContain(after);
-  // The flights take several times as long, also on a machine that is shared; the bench tells the longest task.
-  expect(await longest()).toBeLessThan(1200);
   await page.getByRole("button", { name: /^Undo/ }).click();
   await expect.poll(() => value(page, "lost"), { timeout: 25_000 }).toBe(before);
 });
