@@ -54,9 +54,9 @@ export const flowEquivalentDihedral = define({
     };
     const wanted = rollOf(levelled(wing, (half) => half.stations.z));
     const offBy = (angle: number): number => rollOf(plainV(wing, angle)) - wanted;
-    // Next to straight over the angle: the secant rule needs few steps.
+    // Next to straight over the angle: the secant rule needs few steps. A level wing without lift does not roll.
     let before = 0;
-    let offBefore = offBy(before);
+    let offBefore = -wanted;
     let angle = equivalentDihedral.compute({ wing }, refuse) || degrees(1);
     for (let step = 0; step < 12; step++) {
       const off = offBy(angle);

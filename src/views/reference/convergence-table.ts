@@ -3,6 +3,7 @@ import type { Fineness } from "../../library/index.ts";
 import { formatNumber, joinUnit } from "../format.ts";
 import { words } from "../words.ts";
 import { make } from "./make.ts";
+import { makeTable } from "./make-table.ts";
 
 const { convergence } = words.reference;
 
@@ -24,44 +25,15 @@ const columns: readonly Told[] = [
 
 /** The section, whose heading has this id. */
 export function convergenceTable(all: readonly Fineness[], document: Document, id: string): HTMLElement {
-  const th = (scope: string, text: string): HTMLElement => make(document, "th", { scope }, text);
-  const heads = [convergence.lattice, ...columns.map(([head]) => head)];
+  const { title, intro, lattice, counts } = convergence;
+  const lines = all.map((fineness) => ({ head: counts(fineness), entries: columns.map(([, of]) => of(fineness)) }));
+  const heads = [lattice, ...columns.map(([head]) => head)];
   return make(
     document,
     "section",
     { "aria-labelledby": id },
-    make(document, "h2", { id }, convergence.title),
-    make(document, "p", { class: "intro" }, convergence.intro),
-    make(
-      document,
-      "table",
-      { class: "lines figures" },
-      make(document, "caption", { class: "unseen" }, convergence.title),
-      make(
-        document,
-        "thead",
-        {},
-        make(
-          document,
-          "tr",
-          {},
-          heads.map((head) => th("col", head)),
-        ),
-      ),
-      make(
-        document,
-        "tbody",
-        {},
-        all.map((fineness) =>
-          make(
-            document,
-            "tr",
-            {},
-            th("row", convergence.counts(fineness)),
-            columns.map(([, of]) => make(document, "td", {}, of(fineness))),
-          ),
-        ),
-      ),
-    ),
+    make(document, "h2", { id }, title),
+    make(document, "p", { class: "intro" }, intro),
+    makeTable(document, "lines figures", title, heads, lines),
   );
 }

@@ -3,6 +3,7 @@ import type { AnyFunctionSpec, FunctionTable } from "../../library/index.ts";
 import { words } from "../words.ts";
 import { fieldLines, type Line, parameterLines, resultText, signatureOf } from "./function-words.ts";
 import { type Content, make } from "./make.ts";
+import { makeTable } from "./make-table.ts";
 import { type WorkedExample, workedExamples } from "./worked-example.ts";
 
 const { reference } = words;
@@ -73,44 +74,15 @@ const sentences = (document: Document, all: readonly Content[]): Content =>
       );
 
 function table(document: Document, caption: string, lines: readonly Line[]): HTMLElement {
-  const th = (scope: string, ...content: Content[]): HTMLElement => make(document, "th", { scope }, ...content);
-  const td = (content: string): HTMLElement => make(document, "td", {}, content);
   const { name, what, unit, limits } = reference;
   const isLimited = lines.some((line) => line.limits !== "");
   const heads = [name, what, unit, ...(isLimited ? [limits] : [])];
-  return make(
-    document,
-    "table",
-    { class: "lines" },
-    make(document, "caption", { class: "unseen" }, caption),
-    make(
-      document,
-      "thead",
-      {},
-      make(
-        document,
-        "tr",
-        {},
-        heads.map((head) => th("col", head)),
-      ),
-    ),
-    make(
-      document,
-      "tbody",
-      {},
-      lines.map((line) =>
-        make(
-          document,
-          "tr",
-          line.isColumn ? { class: "column" } : {},
-          th("row", make(document, "code", {}, line.name)),
-          td(line.summary),
-          td(line.unit),
-          isLimited ? td(line.limits) : null,
-        ),
-      ),
-    ),
-  );
+  const rows = lines.map((line) => ({
+    ...(line.isColumn && { class: "column" }),
+    head: make(document, "code", {}, line.name),
+    entries: [line.summary, line.unit, ...(isLimited ? [line.limits] : [])],
+  }));
+  return makeTable(document, "lines", caption, heads, rows);
 }
 
 function exampleParts(
