@@ -100,6 +100,16 @@ export function tailFor(glider: Glides, angle: number, bank = 0): number {
 export const leastSinkTrim = (glider: Glides, bank = 0): SteadyFlight =>
   bestTrim(glider, ({ sink }) => sink, leastSinkFlight(glider, bank).angle, bank);
 
+/** The setting that trims for a speed faster than that of the least sink by a share of it, and that flight. */
+export function fasterTrim(glider: Glides, faster: number): SteadyFlight {
+  const least = leastSinkTrim(glider);
+  if (faster === 0) return least;
+  const tooSlow = (angle: number) => trimmedAt(glider, angle).speed - (1 + faster) * least.speed;
+  let flatter = least.angle - step;
+  while (tooSlow(flatter) < 0 && flatter > lowestAngle) flatter -= step;
+  return trimmedAt(glider, rootWithin(tooSlow, flatter, least.angle));
+}
+
 /** The setting that trims for the best glide, and that flight. */
 export const bestGlideTrim = (glider: Glides, bank = 0): SteadyFlight =>
   bestTrim(glider, ({ descent }) => descent, bestGlideFlight(glider, bank).angle, bank);
@@ -110,6 +120,10 @@ export const slowestTrim = (glider: Glides, bank = 0): SteadyFlight =>
 
 /** The trimmed flight with the least of something, near an angle at which the glider has it with its tail as it is. */
 function bestTrim(glider: Glides, of: (flight: SteadyFlight) => number, near: number, bank: number): SteadyFlight {
-  const trimmed = (angle: number) => steadyFlight(glider, angle, bank, tailFor(glider, angle, bank));
-  return trimmed(leastWithin((angle) => of(trimmed(angle)), near - 2 * step, near + 2 * step));
+  const angle = leastWithin((each) => of(trimmedAt(glider, each, bank)), near - 2 * step, near + 2 * step);
+  return trimmedAt(glider, angle, bank);
 }
+
+/** The flight at an angle of attack with the tailplane set so that it balances. */
+const trimmedAt = (glider: Glides, angle: number, bank = 0): SteadyFlight =>
+  steadyFlight(glider, angle, bank, tailFor(glider, angle, bank));

@@ -36,7 +36,10 @@ export interface Gliding extends Glides, GliderLoads {
 }
 
 /** Panels of the lattice: enough for loads within a per cent. */
-const counts = { strips: 16, rows: 4, tailStrips: 6, finStrips: 5, tailRows: 3 };
+const counts = { rows: 4, tailStrips: 6, finStrips: 5, tailRows: 3 };
+/** Strips of a half wing: with fewer to a panel the outermost would be too wide for what happens at a tip. */
+const stripsOf = ({ left, right }: Glider["wing"]): number =>
+  Math.max(16, 4 * Math.max(left.length.length, right.length.length));
 /** The lift coefficient whose speed tells the lift slope of the lattice's sections. */
 const usualLift = 0.6;
 
@@ -50,7 +53,12 @@ export function glidingOf(given: GlidingValues, refuse: Refuse): Gliding {
   const { wing } = glider;
   const reynoldsAt = (speed: number) => (speed * wing.mac) / air.kinematic_viscosity;
   const usualSpeed = Math.sqrt((2 * balance.mass * freeFall) / (air.density * wing.area * usualLift));
-  const flow = solveLattice(glider, { ...counts, sectionSlope: liftSlopeAt(reynoldsAt(usualSpeed)), camber: 0 });
+  const flow = solveLattice(glider, {
+    ...counts,
+    strips: stripsOf(wing),
+    sectionSlope: liftSlopeAt(reynoldsAt(usualSpeed)),
+    camber: 0,
+  });
   if (!flow) return refuse("glider", "The flow cannot be solved: two surfaces lie upon each other. Move one of them.");
   const sections = sectionLoads(flow, (strip) => sectionOf(strip, glider, shape, measured, refuse));
   const loads = gliderLoads(flow, sections, glider.stick, balance, other_area, air);

@@ -147,6 +147,21 @@ describe("the best decalage", () => {
   });
 });
 
+describe("the best decalage with speed in hand", () => {
+  const of = (in_hand: number) =>
+    call(bestDecalage, { glider: ploverWith(), in_hand }) as {
+      readonly change: number;
+      readonly trim: Record<string, number>;
+    };
+  test("trims for so much more speed than the one without, with less decalage and a little more sink", () => {
+    const [least, faster] = [of(0), of(0.1)];
+    expect((faster.trim.speed ?? 0) / (least.trim.speed ?? 1)).toBeCloseTo(1.1, 10);
+    expect(faster.change).toBeLessThan(least.change);
+    expect(faster.trim.sink).toBeGreaterThan(least.trim.sink ?? 0);
+    expect(trimOf({}, { tail_turn: -faster.change }).speed).toBeCloseTo(faster.trim.speed ?? 0, 8);
+  });
+});
+
 describe("the sink polar", () => {
   const polar = call(sinkPolar, { glider: ploverWith(), count: 9 }) as Record<string, number[]> & {
     readonly least_sink: number;
