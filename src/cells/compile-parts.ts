@@ -51,15 +51,25 @@ export function compileChart(
     if (text === cell.of || tree.shape.kind === "number") return;
     throw new FormulaError("wrong_shape", messages.chartNumber(text, describe(tree.shape)), tree.at);
   });
-  if (cell.sweep === undefined) return compiled;
+  const drawn = cell.curves && !compiled.hasFault ? { ...compiled, run: withGaps(compiled.run) } : compiled;
+  if (cell.sweep === undefined) return drawn;
   const given = byName(cell.sweep);
-  if (!given && isName(cell.sweep)) return compiled;
+  if (!given && isName(cell.sweep)) return drawn;
   if (given?.cell.kind !== "given") throw new FormulaError("wrong_shape", messages.sweepNeedsGiven(cell.sweep), [0, 0]);
   if (!given.error && !given.range) {
     throw new FormulaError("wrong_argument", messages.sweepNeedsRange(cell.sweep), [0, 0]);
   }
-  return compiled;
+  return drawn;
 }
+
+/** Of several curves some are drawn where others have no value at the present design; none, where all have none. */
+const withGaps =
+  (run: PartRun): PartRun =>
+  (inputs) => {
+    const result = run(inputs);
+    if (result.ok || result.parts?.slice(1).every((part) => !part.ok) !== false) return result;
+    return { ok: true, value: [], shape: listShape(textShape), parts: result.parts };
+  };
 
 /** The run of one part, or its fault. */
 function compilePart(

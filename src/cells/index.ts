@@ -2,6 +2,7 @@
 export { type FigureCell, figuresOnBoard, isFigure, moveFigure, pinFigure, unpinFigure } from "./board.ts";
 export type * from "./cell.ts";
 export { isNamed } from "./cell.ts";
+export { chartPaths } from "./chart-paths.ts";
 export { type Compared, type ComparedRow, type Comparison, compareTrials } from "./compare.ts";
 export { compile } from "./compile.ts";
 export { concealedBraces, concealedCells } from "./concealed.ts";

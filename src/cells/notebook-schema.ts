@@ -115,6 +115,11 @@ export const cellSchemas = {
       sweep: text("the given that is swept over its range"),
       x: text("the name along the axis"),
       y: listOf(text(), { minItems: 1, description: "the names drawn against it" }),
+      curves: listOf(text(), {
+        minItems: 1,
+        description: "cells that give records, a curve for each; x and y are then fields of them",
+      }),
+      band: text("what is too small to see along the axis: a name of such a value, or of a share of it"),
       of: text("of a chart that shows one result, such as a flight: a name, with fields and elements"),
       title,
     },

@@ -1,6 +1,7 @@
 /** What a cell says before anything is known of the others: its name, its formulas as trees, the names they use. */
 import type { Cell, DerivedCell } from "./cell.ts";
 import { isNamed } from "./cell.ts";
+import { chartPaths, listedPaths } from "./chart-paths.ts";
 import { FormulaError } from "./errors.ts";
 import { limits, parseFormula } from "./formula-parse.ts";
 import { nodes, type Tree } from "./formula-tree.ts";
@@ -79,7 +80,7 @@ function partsOf(cell: Cell): Part[] {
     case "drawing":
       return [part(cell.of, parsePath)];
     case "chart":
-      return [cell.sweep, cell.x, ...(cell.y ?? []), cell.of].flatMap((text) => (text ? [part(text, parsePath)] : []));
+      return listedPaths(chartPaths(cell)).map((text) => part(text, parsePath));
     case "question":
       return [part(cell.about, parsePath)];
     case "study":

@@ -52,12 +52,15 @@ function rewriteCell(cell: Cell, rewrite: Rewrite, shadowed: string): Cell {
     case "question":
       return replaced(cell, { about: rewrite(cell.about) });
     case "chart": {
-      const { of, sweep, x, y } = cell;
+      const { of, sweep, x, y, curves, band } = cell;
       return replaced(cell, {
         ...(of !== undefined && { of: rewrite(of) }),
         ...(sweep !== undefined && { sweep: rewrite(sweep) }),
-        ...(x !== undefined && { x: rewrite(x) }),
-        ...(y !== undefined && { y: sameItems(y, y.map(rewrite)) }),
+        // Of a chart with curves these are fields.
+        ...(x !== undefined && !curves && { x: rewrite(x) }),
+        ...(y !== undefined && !curves && { y: sameItems(y, y.map(rewrite)) }),
+        ...(curves !== undefined && { curves: sameItems(curves, curves.map(rewrite)) }),
+        ...(band !== undefined && { band: rewrite(band) }),
       });
     }
     case "study": {

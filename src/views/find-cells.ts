@@ -85,7 +85,10 @@ function textsOf(cell: Cell, hidden: boolean): readonly (string | undefined)[] {
         cell.reason,
       ];
     case "chart":
-      return [[cell.of, cell.sweep, cell.x, ...(cell.y ?? [])].filter(Boolean).join(", "), cell.view];
+      return [
+        [cell.of, cell.sweep, cell.x, ...(cell.y ?? []), ...(cell.curves ?? []), cell.band].filter(Boolean).join(", "),
+        cell.view,
+      ];
   }
 }
 

@@ -1,5 +1,5 @@
 /** A trade-off chart, from the cells: the given swept over its range, every point a whole design. */
-import { type ChartCell, editCell, type Result, type Step } from "../cells/index.ts";
+import { type ChartCell, chartPaths, editCell, type Result, type Step } from "../cells/index.ts";
 import {
   liveTradeOff,
   type Quantity,
@@ -9,10 +9,10 @@ import {
 } from "./charts/trade-off.ts";
 import { allowedBy } from "./check-limits.ts";
 import type { Desk } from "./desk.ts";
-import type { Figure, FigureContext } from "./figure.ts";
+import type { Figure, FigureContext, Ok } from "./figure.ts";
 import { formulaAt, positionOf, positionsOver, rangeTrackOf, type Track, valueAt } from "./literal.ts";
 import { liveFigure } from "./live-figure.ts";
-import { isSlow, mostPoints, sweptPoints } from "./slow-sweep.ts";
+import { isSlow, pointsOn, sweptPoints } from "./slow-sweep.ts";
 import { words } from "./words.ts";
 
 export const tradeOffFigure = (first: FigureContext<ChartCell>): Figure | string =>
@@ -23,17 +23,16 @@ function contentsOf({ desk, cell, result, width, height, measure }: FigureContex
   const { program } = session;
   const given = cell.sweep === undefined ? undefined : program.byName.get(cell.sweep);
   const track = rangeTrackOf(given);
-  const [sweptNow, xNow, ...ysNow] = result.parts ?? [];
-  if (!cell.sweep || !cell.x || !cell.y || !given || !track || !sweptNow || !xNow) return words.chartNeeds;
-  const quantities = [cell.x, ...cell.y].map((name, index) => quantityOf(name, [xNow, ...ysNow][index]));
-  const [x, ...y] = quantities;
-  if (!x) return words.chartNeeds;
-  const points = pointsOf(desk, cell, given, track);
-  if (points === null) return words.pending;
-  if (points.every((point) => point.x === null)) return words.nothingToDraw;
-  const present = pointOf(numberOf(sweptNow) ?? 0, result);
-  const before = baseline.result(cell.id);
-  const started = before && pointOf(numberOf(before.parts?.[0]) ?? 0, before);
+  if (!cell.sweep || !cell.x || !cell.y?.length || !given || !track) return words.chartNeeds;
+  const paths = chartPaths(cell);
+  const swept = pointsOf(desk, cell, given, track);
+  if (swept === null) return words.pending;
+  const [points = [], ...others] = swept;
+  if (swept.flat().every((point) => point.x === null)) return words.nothingToDraw;
+  const [present, ...presents] = designsOf(cell, result);
+  const [started] = designsOf(cell, baseline.result(cell.id));
+  const [x, ...y] = [cell.x, ...cell.y].map((name, index) => quantityOf(cell, name, index, result));
+  if (!x || !present) return words.chartNeeds;
   const data: TradeOffData = {
     sweep: { name: cell.sweep, unit: track.unit === "1" ? "" : track.unit },
     x,
@@ -43,8 +42,17 @@ function contentsOf({ desk, cell, result, width, height, measure }: FigureContex
     baseline: started && !samePoint(started, present) ? { ...started, name: words.baseline } : undefined,
     allowed: allowedBy(
       program,
-      quantities.map(({ name }) => name),
+      [x, ...y].map(({ name }) => name),
     ),
+    ...(cell.curves && {
+      curve: cell.curves[0],
+      further: others.map((each, index) => ({
+        name: paths.curves[index + 1]?.name ?? "",
+        points: each,
+        present: presents[index] ?? null,
+      })),
+    }),
+    band: bandOf(cell, result, present),
   };
   const options: TradeOffOptions = {
     title: cell.title,
@@ -56,29 +64,63 @@ function contentsOf({ desk, cell, result, width, height, measure }: FigureContex
   return [data, options] as const;
 }
 
-/** The designs over the whole range; null where none of them is there yet. */
-function pointsOf({ session, swept, studies }: Desk, cell: ChartCell, given: Step, track: Track): SweepPoint[] | null {
+/** The designs of each curve over the whole range; null where none of them is there yet. */
+function pointsOf(
+  { session, swept, studies }: Desk,
+  cell: ChartCell,
+  given: Step,
+  track: Track,
+): readonly SweepPoint[][] | null {
   const { program } = session;
   if (isSlow(program, cell)) {
     const news = studies.news(cell.id);
-    const points = news ? sweptPoints(news) : [];
-    return points.length === 0 && news?.status !== "done" ? null : points;
+    const points = news ? sweptPoints(news, 1 + (cell.y?.length ?? 0)) : [];
+    return points.flat().length === 0 && news?.status !== "done" ? null : points;
   }
-  const values = positionsOver(track, mostPoints).map((position) => valueAt(track, position));
+  const values = positionsOver(track, pointsOn(cell.curves)).map((position) => valueAt(track, position));
   const rows = swept.take(program, (id) => session.result(id), given, values, cell.id);
-  return rows.map((row, index) => pointOf(values[index] ?? 0, row));
+  return chartPaths(cell).curves.map((_, curve) =>
+    rows.map((row, index) => pointOf(values[index] ?? 0, cell, row, curve)),
+  );
 }
 
-function quantityOf(name: string, part: Result | undefined): Quantity {
-  const unit = part?.ok && part.shape.kind === "number" ? part.shape.unit : "1";
-  return { name, unit: unit === "1" ? "" : unit };
+/** How a quantity is told, by its first curve that has it; of a record by the name of its field. */
+function quantityOf({ curves, y = [] }: ChartCell, name: string, index: number, { parts = [] }: Ok): Quantity {
+  const each = 1 + y.length;
+  const own = parts.filter((_, at) => at > 0 && (at - 1) % each === index).find((part) => part.ok);
+  const unit = own?.ok && own.shape.kind === "number" ? own.shape.unit : "1";
+  return { name, unit: unit === "1" ? "" : unit, label: curves ? name.replaceAll(/[._]/g, " ") : undefined };
 }
 
-/** A design on the chart: the parts of the chart's result are the swept given, x, and each y. */
-function pointOf(value: number, result: Result | undefined): SweepPoint {
-  const [, x, ...y] = result?.parts ?? [];
-  const reason = result && !result.ok ? result.error.message : undefined;
-  return { value, x: numberOf(x), y: y.map(numberOf), ...(reason !== undefined && { reason }) };
+/** The design on each curve of a chart as it is now; none where the chart has not been computed. */
+function designsOf(cell: ChartCell, result: Result | undefined): SweepPoint[] {
+  if (!result) return [];
+  const value = numberOf(result.parts?.[0]) ?? 0;
+  return chartPaths(cell).curves.map((_, curve) => pointOf(value, cell, result, curve));
+}
+
+/** A design on a curve: the parts of a chart's result are the swept given, then for each curve x and each y. */
+function pointOf(value: number, { y = [] }: ChartCell, result: Result | undefined, curve: number): SweepPoint {
+  const each = 1 + y.length;
+  const own = (result?.parts ?? []).slice(1 + curve * each, 1 + (curve + 1) * each);
+  const failed = own.find((part) => !part.ok) ?? (own.length === 0 ? result : undefined);
+  const reason = failed && !failed.ok ? failed.error.message : undefined;
+  const [x, ...up] = own;
+  return {
+    value,
+    x: numberOf(x),
+    y: y.map((_, index) => numberOf(up[index])),
+    ...(reason !== undefined && { reason }),
+  };
+}
+
+/** How far from the present design nothing can be seen: what the cell names, or that share of x. */
+function bandOf({ band, curves, y = [] }: ChartCell, { parts = [] }: Ok, { x }: SweepPoint): number | undefined {
+  if (band === undefined || x === null) return undefined;
+  const part = parts[1 + (curves?.length ?? 1) * (1 + y.length)];
+  if (!part?.ok || part.shape.kind !== "number" || typeof part.value !== "number") return undefined;
+  const isShare = part.shape.unit === "%" || part.shape.unit === "1";
+  return Math.abs(isShare ? part.value * x : part.value);
 }
 
 const numberOf = (part: Result | undefined): number | null =>

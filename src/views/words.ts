@@ -371,6 +371,8 @@ export const words = {
     x: "along the axis",
     y: "against it",
     another: "another",
+    curves: "a curve for each",
+    band: "too small to see",
     question: "what was to be decided",
     chosen: "chosen",
     why: "why",

@@ -115,6 +115,28 @@ test("a chart of a result is offered those that fit its view, and fields of othe
   expect(offers()).toEqual(["wave", "wave.longitudinal", "wave.lateral"]);
 });
 
+test("a chart that draws fields of results has a curve for each, and offers what they have", () => {
+  const desk = deskOf(start);
+  const named = (label: string) => detailsIn(desk, "h").find((detail) => detail.label === label);
+  named("a curve for each")?.set("polar");
+  expect(cellOf(desk, "h")).toMatchObject({ curves: ["polar"], x: "best_glide_ratio", y: ["best_glide_speed"] });
+  named("along the axis")?.set("least_sink");
+  detailsIn(desk, "h")
+    .filter(({ label }) => label === "another")[1]
+    ?.set("polar");
+  expect(cellOf(desk, "h")).toMatchObject({ curves: ["polar", "polar"], x: "least_sink" });
+  expect(desk.session.result("h")?.ok ?? true).toBe(true);
+  for (const _ of [1, 2]) named("a curve for each")?.set("");
+  expect(cellOf(desk, "h")).toEqual({
+    id: "h",
+    kind: "chart",
+    view: "trade_off",
+    sweep: "tip_break",
+    x: "tip_break",
+    y: ["tip_break"],
+  });
+});
+
 test("a chart that is given another view shows what fits there, and says nothing that does not", () => {
   const desk = deskOf(start);
   detailsIn(desk, "h")[0]?.set("modes");

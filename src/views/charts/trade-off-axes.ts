@@ -5,7 +5,7 @@ import { type Measure, shorten } from "../drawings/text-size.ts";
 import { axisTexts } from "./axes.ts";
 import { axisTitle } from "./axis.ts";
 import { small } from "./panels.ts";
-import type { TradeOffData } from "./trade-off-data.ts";
+import { allPoints, type TradeOffData } from "./trade-off-data.ts";
 import type { TradeOffSheet } from "./trade-off-sheet.ts";
 import { failures, isConstant } from "./trade-off-words.ts";
 
@@ -23,7 +23,7 @@ export function noteText(
 ): Mark[] {
   const lacking = failures(data);
   const count = lacking.reduce((sum, each) => sum + each.count, 0);
-  const failed = count === 0 ? null : `✕ ${count} of ${data.points.length} without a value: ${lacking[0]?.reason}`;
+  const failed = count === 0 ? null : `✕ ${count} of ${allPoints(data).length} without a value: ${lacking[0]?.reason}`;
   const text = inHand ?? failed ?? (isConstant(data) ? `${data.sweep.name} makes no difference here` : hint);
   if (text === "") return [];
   const title = titleOf(data.x);

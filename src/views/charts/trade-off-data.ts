@@ -29,6 +29,13 @@ export interface Allowed {
   readonly label: string;
 }
 
+/** A further curve over the same values of the given, such as another wing. */
+export interface FurtherCurve {
+  readonly name: string;
+  readonly points: readonly SweepPoint[];
+  readonly present: SweepPoint | null;
+}
+
 /** The sweep of one given, and the designs that are marked on it. */
 export interface TradeOffData {
   /** The given that is swept over its range. */
@@ -40,10 +47,24 @@ export interface TradeOffData {
   readonly points: readonly SweepPoint[];
   /** The design as it is now; its value need not be one of those swept. */
   readonly present: SweepPoint | null;
+  /** Name of the curve, where there are further ones. */
+  readonly curve?: string | undefined;
+  readonly further?: readonly FurtherCurve[] | undefined;
+  /** How far from the present design along x, on either side, nobody could see a difference; SI. */
+  readonly band?: number | undefined;
   /** The design it is held against. */
   readonly baseline?: (SweepPoint & { readonly name: string }) | undefined;
   readonly allowed?: readonly Allowed[] | undefined;
 }
+
+/** Every point of all curves, curve by curve. */
+export const allPoints = ({
+  points,
+  further = [],
+}: Pick<TradeOffData, "points" | "further">): readonly SweepPoint[] => [
+  ...points,
+  ...further.flatMap((curve) => curve.points),
+];
 
 /** A point that can be drawn in the panel of one quantity. */
 export interface DrawnPoint {

@@ -19,6 +19,7 @@ export interface PanelContent {
   readonly area: AllowedArea;
   readonly present: Point | null;
   readonly baseline: Point | null;
+  readonly further: readonly { readonly name: string; readonly curve: readonly Line[] }[];
 }
 
 /** Radius of the disc of the present design, px. */
@@ -37,7 +38,12 @@ export function panelLabels(
   const third = (sheet.right - sheet.left) / 3;
   return [
     ...presentLabel(panel, data, sheet, content, measure),
-    ...curveLabel(shorten(data.y[panel.index]?.name ?? "", third, strong, measure), content.curve),
+    ...curveLabel(shorten(data.curve ?? data.y[panel.index]?.name ?? "", third, strong, measure), content.curve),
+    ...content.further.flatMap(({ name, curve }) =>
+      curveLabel(shorten(name, third, plain, measure), curve).map(
+        (label): Label => ({ ...label, ...plain, leader: false }),
+      ),
+    ),
     ...baselineLabel(shorten(data.baseline?.name ?? "", third, plain, measure), content),
     ...endLabels(panel, data, content),
     ...content.area.limits.flatMap((limit) => limitLabel(panel, sheet, content.area, limit, measure)),

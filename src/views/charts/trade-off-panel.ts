@@ -6,8 +6,9 @@ import { pathThrough, ring, type Stroke, straight, strokeLines } from "../drawin
 import type { Measure } from "../drawings/text-size.ts";
 import { allowedArea, type Limit } from "./allowed-area.ts";
 import { gridStrokes } from "./axes.ts";
+import { curveClass } from "./curve-class.ts";
 import type { Panel } from "./panels.ts";
-import { circlePath, crossPath, crossReach, pointRadius } from "./points.ts";
+import { circlePath, crossPath, crossReach, pointRadius, standApart } from "./points.ts";
 import type { SweepPoint, TradeOffData } from "./trade-off-data.ts";
 import { baselineRadius, panelLabels, presentRadius } from "./trade-off-labels.ts";
 import { type Spot, spotsIn, type TradeOffSheet } from "./trade-off-sheet.ts";
@@ -17,7 +18,8 @@ export interface PanelParts {
   readonly areas: readonly Mark[];
   readonly grid: readonly Stroke[];
   readonly limits: readonly Stroke[];
-  readonly curve: Mark;
+  readonly curves: readonly Mark[];
+  /** Of all curves, one after the other. */
   readonly spots: readonly Spot[];
   readonly points: readonly Mark[];
   readonly designs: readonly Mark[];
@@ -35,8 +37,14 @@ export function panelParts(
   measure: Measure,
   near: number | null,
 ): PanelParts {
-  const spots = spotsIn(panel, data, sheet);
-  const radius = pointRadius(curvePieces(spots));
+  const spots = spotsIn(panel, data.points, sheet);
+  const further = (data.further ?? []).map((each) => ({
+    name: each.name,
+    spots: spotsIn(panel, each.points, sheet),
+    present: placeOf(each.present, panel, sheet),
+  }));
+  const every = [spots, ...further.map((each) => each.spots)].flat();
+  const radius = pointRadius(curvePieces(spots)) * (further.length > 0 ? 0.7 : 1);
   const area = allowedArea(panel, data, sheet);
   const limits = area.limits.map((limit) => limitStroke(limit, panel, sheet));
   const present = placeOf(data.present, panel, sheet);
@@ -45,23 +53,29 @@ export function panelParts(
   const lines: Line[] = [
     ...strokeLines(limits),
     ...curve,
-    ...spots.flatMap((spot) => ring(spot, spot.failed ? crossReach(radius) + 1 : radius, 4)),
+    ...further.flatMap((each) => curvePieces(each.spots)),
+    ...every.flatMap((spot) => ring(spot, spot.failed ? crossReach(radius) + 1 : radius, 4)),
     ...(present ? ring(present, presentRadius) : []),
+    ...further.flatMap((each) => (each.present ? ring(each.present, furtherRadius) : [])),
     ...(baseline ? ring(baseline, baselineRadius) : []),
   ];
   const room = { left: sheet.left + 3, top: panel.top - 4, right: sheet.width - 4, bottom: panel.bottom - 2 };
-  const content = { spots, radius, curve, area, present, baseline };
+  const others = further.map((each) => ({ name: each.name, curve: curvePieces(each.spots) }));
+  const content = { spots, radius, curve, area, present, baseline, further: others };
   const wanted = panelLabels(panel, data, sheet, content, measure);
   const { placed: labels } = placeLabels(wanted, { sheet: room, lines, measure });
   const boxes = labels.map(({ box }) => box);
   return {
-    areas: area.box ? [areaMark(area.box)] : [],
+    areas: [...(area.box ? [areaMark("area", area.box)] : []), ...bandMarks(panel, data, sheet)],
     grid: gridStrokes(panel, sheet, boxes),
     limits,
-    curve: mark("path", { class: "curve", d: curvePath(spots) }),
-    spots,
-    points: pointMarks(spots, radius, near),
+    curves: [...further.map((each) => each.spots).toReversed(), spots].map((each, index, all) =>
+      mark("path", { class: curveClass(all.length - 1 - index), d: curvePath(each) }),
+    ),
+    spots: every,
+    points: pointMarks(every, crossesOf(every, further.length > 0), radius, near),
     designs: [
+      ...further.flatMap((each) => (each.present ? [circle("design-ring", each.present, furtherRadius)] : [])),
       ...(baseline ? [circle("baseline", baseline, baselineRadius)] : []),
       ...(present ? [circle("present", present, presentRadius)] : []),
     ],
@@ -73,14 +87,25 @@ export function panelParts(
  * The points: one outline for all that have a value, since it moves as one, a hollow cross for each that has none, and
  * the one in hand once more, filled.
  */
-function pointMarks(spots: readonly Spot[], radius: number, near: number | null): Mark[] {
+function pointMarks(spots: readonly Spot[], crosses: readonly Spot[], radius: number, near: number | null): Mark[] {
   const drawn = spots.filter(({ failed }) => !failed);
   const inHand = near === null ? undefined : spots[near];
   return [
     mark("path", { class: "point", d: drawn.map((spot) => circlePath(spot, radius)).join("") }),
-    ...spots.flatMap((spot) => (spot.failed ? [mark("path", { class: "failed", d: crossPath(spot, radius) })] : [])),
+    ...crosses.map((spot) => mark("path", { class: "failed", d: crossPath(spot, radius) })),
     ...(inHand && !inHand.failed ? [circle("point near", inHand, radius)] : []),
   ];
+}
+
+/** The points without a value; those of several curves that stand upon each other are one. */
+function crossesOf(spots: readonly Spot[], isShared: boolean): readonly Spot[] {
+  const failed = spots.filter((spot) => spot.failed);
+  return isShared
+    ? standApart(
+        failed.toSorted((a, b) => a.x - b.x),
+        3,
+      )
+    : failed;
 }
 
 /** The pieces of the curve between neighbouring points that both have a value. */
@@ -106,9 +131,19 @@ function placeOf(point: SweepPoint | null, { index, axis }: Panel, { x }: TradeO
 const circle = (name: string, { x, y }: Point, r: number): Mark =>
   mark("circle", { class: name, cx: round(x), cy: round(y), r });
 
-const areaMark = ({ left, top, right, bottom }: Box): Mark =>
+/** What cannot be told from the present design along x. */
+function bandMarks({ top, bottom }: Panel, { present, band }: TradeOffData, { left, right, x }: TradeOffSheet): Mark[] {
+  const at = present?.x ?? Number.NaN;
+  if (band === undefined || !Number.isFinite(at)) return [];
+  const clip = (value: number): number => Math.min(right, Math.max(left, x.place(value)));
+  return [areaMark("band", { left: clip(at - band), right: clip(at + band), top, bottom })];
+}
+
+const furtherRadius = 4.5;
+
+const areaMark = (name: "area" | "band", { left, top, right, bottom }: Box): Mark =>
   mark("rect", {
-    class: "area",
+    class: name,
     x: round(left),
     y: round(top),
     width: round(right - left),

@@ -1,6 +1,6 @@
 import type { Measure } from "../drawings/text-size.ts";
 import { type Panel, type PanelSheet, panelSheet } from "./panels.ts";
-import { pointIn, type SweepPoint, type TradeOffData } from "./trade-off-data.ts";
+import { allPoints, pointIn, type SweepPoint, type TradeOffData } from "./trade-off-data.ts";
 
 /** How a trade-off chart lies on its sheet: panels one above the other that share the axis along x. */
 export interface TradeOffSheet extends PanelSheet {
@@ -16,7 +16,8 @@ export function tradeOffSheet(
   panelHeight: number | undefined,
   measure: Measure,
 ): TradeOffSheet {
-  const shown = [...data.points, ...(data.present ? [data.present] : []), ...(data.baseline ? [data.baseline] : [])];
+  const designs = [data.present, data.baseline, ...(data.further ?? []).map(({ present }) => present)];
+  const shown = [...allPoints(data), ...designs.flatMap((design) => design ?? [])];
   const along = shown.flatMap((point) => (data.y.some((_, panel) => pointIn(point, panel)) ? (point.x ?? []) : []));
   const sheet = panelSheet(
     { values: along, limits: limitsOf(data, data.x.name), unit: data.x.unit },
@@ -48,8 +49,8 @@ export interface Spot {
   readonly failed: boolean;
 }
 
-/** Every point of the sweep in a panel, those without a value at its foot, between their neighbours. */
-export function spotsIn(panel: Panel, { points }: TradeOffData, sheet: TradeOffSheet): Spot[] {
+/** Every point of a curve in a panel, those without a value at its foot, between their neighbours. */
+export function spotsIn(panel: Panel, points: readonly SweepPoint[], sheet: TradeOffSheet): Spot[] {
   const places = points.map((point) => (point.x !== null && Number.isFinite(point.x) ? sheet.x.place(point.x) : null));
   return points.map((point, index) => {
     const drawn = pointIn(point, panel.index);

@@ -1,12 +1,16 @@
 /** A trade-off chart as marks. */
+
 import { checkOptions, later, layer, type Mark, mark, textMark } from "../drawings/sketch.ts";
 import { labelMarks, leaderStrokes, strokeMarks } from "../drawings/strokes.ts";
 import { estimateWidth, type Measure } from "../drawings/text-size.ts";
 import { choiceLayer } from "./choice-layer.ts";
 import type { Choice } from "./choices.ts";
+import { curveClass } from "./curve-class.ts";
 import type { ChartState, SketchedChart } from "./live-chart.ts";
+import { type LegendItem, legendMarks } from "./studies/legend.ts";
+import { bandName } from "./studies/study-chart.ts";
 import { noteText, tradeOffAxes } from "./trade-off-axes.ts";
-import type { SweepPoint, TradeOffData } from "./trade-off-data.ts";
+import { allPoints, type SweepPoint, type TradeOffData } from "./trade-off-data.ts";
 import { panelParts } from "./trade-off-panel.ts";
 import { type Spot, tradeOffSheet } from "./trade-off-sheet.ts";
 import { pointNames, tradeOffTitle, tradeOffWords } from "./trade-off-words.ts";
@@ -43,8 +47,9 @@ export function sketchTradeOff({
   const nearIn = (panel: number): number | null => (inHand?.panel === panel ? inHand.index : null);
   const panels = sheet.panels.map((panel) => panelParts(panel, data, sheet, measure, nearIn(panel.index)));
   const spots = panels.map((panel) => panel.spots);
-  const point = inHand && data.points[inHand.index];
-  const told = point && inHand ? pointNames(data)(point, inHand.panel) : null;
+  const told = inHand ? pointNames(data)(inHand.index, inHand.panel) : null;
+  const legend = legendMarks(legendOf(data), { left: 4, right: sheet.right, top: sheet.noteLine + 4 }, measure);
+  const height = legend.marks.length === 0 ? sheet.height : Math.ceil(legend.bottom + 4);
   const layers = [
     layer(
       "area-layer",
@@ -54,7 +59,7 @@ export function sketchTradeOff({
     layer("limit-layer", strokeMarks(panels.flatMap(({ limits }) => limits))),
     layer(
       "curve-layer",
-      panels.map(({ curve }) => curve),
+      panels.flatMap(({ curves }) => curves),
     ),
     layer("leader-layer", strokeMarks(panels.flatMap(({ labels }) => leaderStrokes(labels)))),
     layer(
@@ -70,6 +75,7 @@ export function sketchTradeOff({
       panels.flatMap(({ labels }) => labelMarks(labels)),
     ),
     layer("axis-layer", tradeOffAxes(data, sheet, measure)),
+    ...(legend.marks.length > 0 ? [layer("legend-layer", legend.marks)] : []),
     layer("note-layer", noteText(data, sheet, told, onChoose ? hint : "", measure)),
     later("g", () => choicesOf(spots, data, focus)),
   ];
@@ -77,15 +83,24 @@ export function sketchTradeOff({
     class: "drawing trade-off",
     role: "figure",
     width: sheet.width,
-    height: sheet.height,
-    viewBox: `0 0 ${sheet.width} ${sheet.height}`,
+    height,
+    viewBox: `0 0 ${sheet.width} ${height}`,
   };
   const words = [textMark("title", {}, title), later("desc", () => textMark("desc", {}, tradeOffWords(data)))];
   return { mark: mark("svg", attributes, [...words, ...layers]), spots };
 }
 
-function checkData({ points, present, baseline, y }: TradeOffData): void {
-  for (const point of [...points, present, baseline]) {
+/** What is drawn how, where there are several curves or a band. */
+function legendOf({ curve = "", further = [], band, present }: TradeOffData): LegendItem[] {
+  const curves = further.length === 0 ? [] : [curve, ...further.map(({ name }) => name)];
+  return [
+    ...curves.map((text, index): LegendItem => ({ sample: "line", class: curveClass(index), text })),
+    ...(band !== undefined && present ? [{ sample: "area", class: "band", text: bandName } as const] : []),
+  ];
+}
+
+function checkData({ present, baseline, y, ...data }: TradeOffData): void {
+  for (const point of [...allPoints(data), present, baseline]) {
     if (point && point.y.length !== y.length) {
       throw new Error(`got a point with ${point.y.length} values in a chart of ${y.length}, expected one for each`);
     }
@@ -104,7 +119,7 @@ function choicesOf(spots: readonly (readonly Spot[])[], data: TradeOffData, focu
   const nameOf = pointNames(data);
   const isCurrent = ({ value }: SweepPoint) => data.present !== null && Math.abs(value - data.present.value) < 1e-12;
   const targets = spots.map((panelSpots, panel) =>
-    panelSpots.map(({ x, y, point }) => ({ x, y, name: nameOf(point, panel), isCurrent: isCurrent(point) })),
+    panelSpots.map(({ x, y, point }, index) => ({ x, y, name: nameOf(index, panel), isCurrent: isCurrent(point) })),
   );
   return choiceLayer(targets, focus ?? { panel: 0, index: presentIndex(data) });
 }

@@ -1,7 +1,16 @@
 /** What a trade-off chart says in words: names of its points, title and description. */
 import { listInWords } from "../drawings/words.ts";
 import { formatNumber, joinUnit, numberFormat } from "../format.ts";
-import { type Allowed, endsIn, pointIn, type Quantity, type SweepPoint, type TradeOffData } from "./trade-off-data.ts";
+import { bandName } from "./studies/study-chart.ts";
+import {
+  type Allowed,
+  allPoints,
+  endsIn,
+  pointIn,
+  type Quantity,
+  type SweepPoint,
+  type TradeOffData,
+} from "./trade-off-data.ts";
 
 const threeFigures = { figures: 3 } as const;
 
@@ -12,13 +21,21 @@ export const told = (value: number, unit: string): string => joinUnit(formatNumb
 export const sweptText = ({ value }: Pick<SweepPoint, "value">, { sweep }: TradeOffData): string =>
   joinUnit(formatNumber(value, sweep.unit));
 
-/** Gives the name of a point in a panel: "tip_break 12 deg: eda 10.2 deg, loss 3.1%". */
-export function pointNames({ sweep, x, y }: TradeOffData): (point: SweepPoint, panel: number) => string {
+/**
+ * Gives the name of a point, counted through all curves, in a panel: "tip_break 12 deg: eda 10.2 deg, loss 3.1%", its curve
+ * before it where there are several.
+ */
+export function pointNames(data: TradeOffData): (index: number, panel: number) => string {
+  const { sweep, x, y, points, curve = "", further = [] } = data;
+  const every = allPoints(data);
+  const curves = [{ name: curve, points }, ...further].flatMap((each) => each.points.map(() => each.name));
   const swept = numberFormat(sweep.unit);
   const along = numberFormat(x.unit, threeFigures);
   const up = y.map(({ unit }) => numberFormat(unit, threeFigures));
-  return (point, panel) => {
-    const begin = `${sweep.name} ${joinUnit(swept(point.value))}`;
+  return (index, panel) => {
+    const point = every[index] as SweepPoint;
+    const before = further.length === 0 ? "" : `${curves[index]}, `;
+    const begin = `${before}${sweep.name} ${joinUnit(swept(point.value))}`;
     const place = pointIn(point, panel);
     const tell = up[panel];
     if (!place || !tell) return `${begin}: no value, ${reasonOf(point)}`;
@@ -32,16 +49,25 @@ export const tradeOffTitle = ({ x, y, sweep }: TradeOffData): string =>
 
 /** The trends, the present design, the baseline, what the checks allow, and the points without a value. */
 export function tradeOffWords(data: TradeOffData): string {
-  const { sweep, points, present, baseline, allowed = [] } = data;
+  const { sweep, points, present, baseline, allowed = [], further = [], band } = data;
   const all = [data.x, ...data.y];
-  const values = (quantity: number) => points.map((point) => amount(point, quantity));
   const [first, last] = endsIn(points, 0);
-  const trends = all.map(({ name, unit }, index) => `${name} ${trend(values(index), unit)}`);
+  const trendsOf = (of: readonly SweepPoint[]): string =>
+    listInWords(
+      all.map(({ name, unit }, index) => {
+        const values = of.map((point) => amount(point, index));
+        return `${name} ${trend(values, unit)}`;
+      }),
+    );
   const from = first && last ? `From ${sweptText(first, data)} to ${sweptText(last, data)} of ${sweep.name} ` : "";
   const where = (point: SweepPoint) =>
     `${sweep.name} ${sweptText(point, data)}: ${all.map((quantity, index) => valueText(point, quantity, index)).join(", ")}.`;
   return [
-    `${from}${listInWords(trends)}.`,
+    `${from}${further.length > 0 ? `of ${data.curve} ` : ""}${trendsOf(points)}.`,
+    ...further.map((curve) => `Of ${curve.name} ${trendsOf(curve.points)}.`),
+    ...(band !== undefined && present
+      ? [`Within ${told(band, data.x.unit)} of the present ${data.x.name} there is ${bandName}.`]
+      : []),
     ...(present ? [`The present design, ${where(present)}`] : []),
     ...(baseline ? [`For comparison ${baseline.name}, ${where(baseline)}`] : []),
     ...allowed.map((each) => `${each.label} holds ${allowedText(each, all)}.`),
@@ -64,14 +90,14 @@ export function failures(
   data: TradeOffData,
 ): readonly { readonly text: string; readonly reason: string; readonly count: number }[] {
   const byReason = new Map<string, SweepPoint[]>();
-  for (const point of data.points) {
+  for (const point of allPoints(data)) {
     if (data.y.every((_, panel) => pointIn(point, panel))) continue;
     byReason.set(reasonOf(point), [...(byReason.get(reasonOf(point)) ?? []), point]);
   }
   return [...byReason].map(([reason, points]) => ({
     reason,
     count: points.length,
-    text: listInWords(points.map((point) => sweptText(point, data))),
+    text: listInWords([...new Set(points.map((point) => sweptText(point, data)))]),
   }));
 }
 

@@ -45,7 +45,49 @@ export const tradeOffExamples: readonly Example<TradeOffData, TradeOffOptions>[]
     },
     options: {},
   },
+  {
+    title: "several wings over the same bend, with what nobody could see",
+    data: {
+      sweep: { name: "bend", unit: "deg" },
+      x: { name: "loss", label: "tilt loss", unit: "%" },
+      y: [{ name: "tip_height", label: "height of the tip", unit: "mm" }],
+      ...familyOf(degrees(12)),
+      band: 0.004,
+    },
+    options: { onChoose: () => {} },
+  },
 ];
+
+/** One, two, three and eight panels a side, the last without a value where it is bent little. */
+function familyOf(bend: number): Pick<TradeOffData, "points" | "present" | "curve" | "further"> {
+  const over = steps(4, 20, 2).map(degrees);
+  const curve = (panels: number, from = 0) => over.map((each) => (each < from ? flat(each) : curved(each, panels)));
+  const named = [
+    ["two panels", 2, 0],
+    ["three panels", 3, 0],
+    ["smooth", 8, degrees(7)],
+  ] as const;
+  return {
+    points: curve(1),
+    present: curved(bend, 1),
+    curve: "plain V",
+    further: named.map(([name, panels, from]) => ({
+      name,
+      points: curve(panels, from),
+      present: curved(bend, panels),
+    })),
+  };
+}
+
+function flat(value: number): SweepPoint {
+  return { value, x: null, y: [null], reason: "it does not come upright" };
+}
+
+function curved(dihedral: number, panels: number): SweepPoint {
+  const shape = { span: 0.48, root_chord: 0.074, tip_chord: 0.044, thickness: 0.003, sweep: 0, bend: 1 };
+  const wing = call<Wing>("curved_wing", { ...shape, dihedral, panels });
+  return { value: dihedral, x: call("tilt_loss", { wing }), y: [wing.tip_height] };
+}
 
 function righting(tip: number): SweepPoint {
   const { y, ...point } = dihedral(tip);

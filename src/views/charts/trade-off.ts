@@ -4,10 +4,10 @@
  */
 import type { LiveDrawing, Surroundings } from "../drawings/sketch.ts";
 import { liveChart } from "./live-chart.ts";
-import type { TradeOffData } from "./trade-off-data.ts";
+import { allPoints, type TradeOffData } from "./trade-off-data.ts";
 import { sketchTradeOff, type TradeOffOptions } from "./trade-off-sketch.ts";
 
-export type { Allowed, Quantity, SweepPoint, TradeOffData } from "./trade-off-data.ts";
+export type { Allowed, FurtherCurve, Quantity, SweepPoint, TradeOffData } from "./trade-off-data.ts";
 export type { TradeOffOptions } from "./trade-off-sketch.ts";
 
 /** Draws a trade-off chart. Throws on an option it does not know and on a point without a place for each quantity. */
@@ -23,7 +23,7 @@ export const liveTradeOff = (
   liveChart(
     sketchTradeOff,
     ({ index }, state) => {
-      const point = state.data.points[index];
+      const point = allPoints(state.data)[index];
       if (point) state.options.onChoose?.(point.value);
     },
     data,

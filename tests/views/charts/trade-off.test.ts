@@ -8,6 +8,7 @@ import {
   type TradeOffOptions,
   tradeOff,
 } from "../../../src/views/charts/trade-off.ts";
+import { allPoints } from "../../../src/views/charts/trade-off-data.ts";
 import { textsOf, touching } from "../drawings/ink.ts";
 import { document, plain } from "../drawings/page.ts";
 import { expectPicture } from "../drawings/snapshot.ts";
@@ -15,7 +16,7 @@ import { expectPicture } from "../drawings/snapshot.ts";
 const degrees = (count: number) => (count * Math.PI) / 180;
 const draw = (data: TradeOffData, options: TradeOffOptions = {}) => tradeOff(data, options, { document });
 /** Areas and targets are no lines: labels may stand on them. */
-const areas = ["area", "choice"];
+const areas = ["area", "band", "choice"];
 
 const point = (tip: number, loss: number | null, eda: number | null, reason?: string): SweepPoint => ({
   value: degrees(tip),
@@ -49,6 +50,8 @@ const anyData = fc
     limitOfX: fc.boolean(),
     long: fc.boolean(),
     back: fc.boolean(),
+    further: fc.constantFrom(0, 0, 0, 1, 4),
+    band: fc.option(fc.double({ min: 0, max: 0.02, noNaN: true })),
   })
   .map(
     ({
@@ -65,6 +68,8 @@ const anyData = fc
       limitOfX,
       long,
       back,
+      further,
+      band,
     }): TradeOffData => {
       const y = Array.from({ length: panels }, (_, panel) => ({
         name: long && panel === 2 ? "a_quantity_with_a_name_that_goes_on_and_on" : `quantity_${panel}`,
@@ -106,6 +111,15 @@ const anyData = fc
             ? undefined
             : { ...at(baseline), name: long ? "the one that was flown at the autumn meeting" : "as flown" },
         allowed,
+        band: band ?? undefined,
+        ...(further > 0 && {
+          curve: "plain V",
+          further: Array.from({ length: further }, (_, curve) => ({
+            name: long ? `with ${curve + 2} panels on either side of it` : `${curve + 2} panels`,
+            points: points.map(({ x, ...point }) => ({ ...point, x: x === null ? null : x * (1 - 0.03 * curve) })),
+            present: present === null ? null : at(0.9 * present),
+          })),
+        }),
       };
     },
   );
@@ -185,6 +199,23 @@ describe("the trade-off chart", () => {
     expect(texts).toContain("eda");
     expect(texts).toContain("tip_break 12 deg");
   });
+  it("tells each of several curves by a dash of its own, by name at the curve and in the legend, and what nobody sees", () => {
+    const { data: family, options } = tradeOffExamples[3] as (typeof tradeOffExamples)[0];
+    const svg = draw(family, options);
+    const texts = textsOf(svg).map(({ text }) => text);
+    for (const name of ["plain V", "two panels", "three panels", "smooth"]) {
+      expect(texts.filter((text) => text === name).length, name).toBeGreaterThan(0);
+    }
+    expect([1, 2, 3].map((curve) => svg.querySelectorAll(`.curve-layer .trial-${curve}`).length)).toEqual([1, 1, 1]);
+    expect(svg.querySelectorAll("rect.band").length).toBe(2);
+    expect(texts).toContain("no difference you could see");
+    expect(descriptionOf(svg)).toContain("of bend of plain V loss rises from");
+    expect(descriptionOf(svg)).toMatch(/Of two panels loss rises from .* Of three panels loss rises/);
+    expect(descriptionOf(svg)).toContain("Within 0.4% of the present loss there is no difference you could see.");
+    expect(descriptionOf(svg)).toContain("No value for bend 4 deg and 6 deg: it does not come upright.");
+    expect(names(svg)).toHaveLength(36);
+    expect(names(svg)[10]).toMatch(/^two panels, bend 6 deg: tip_height/);
+  });
   it("shades only what all checks allow, up to their limits", () => {
     const allowed = [
       { quantity: "eda", min: degrees(8), label: "enough" },
@@ -211,7 +242,7 @@ describe("the trade-off chart", () => {
         const ticks = svg.querySelectorAll(".axis-layer text").length - shown.y.length - 1;
         expect(ticks).toBeGreaterThanOrEqual(2 * (shown.y.length + 1));
         const targets = [...svg.querySelectorAll(".choice")];
-        expect(targets).toHaveLength(shown.points.length * shown.y.length);
+        expect(targets).toHaveLength(allPoints(shown).length * shown.y.length);
         for (const target of targets)
           expect([target.getAttribute("width"), target.getAttribute("height")]).toEqual(["24", "24"]);
       }),

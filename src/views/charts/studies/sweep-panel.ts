@@ -7,6 +7,7 @@ import { ring, type Stroke } from "../../drawings/strokes.ts";
 import { type Measure, shorten } from "../../drawings/text-size.ts";
 import { gridStrokes } from "../axes.ts";
 import { besideCurve } from "../beside-curve.ts";
+import { curveClass } from "../curve-class.ts";
 import { hatching } from "../hatch.ts";
 import type { Panel, PanelSheet } from "../panels.ts";
 import { circlePath, crossPath, pointRadius, standApart } from "../points.ts";
@@ -21,9 +22,6 @@ export interface SweepSpot extends Point {
   /** It has not been computed yet. */
   readonly isDue: boolean;
 }
-
-/** The class of each curve: the present design first, then trials, told apart by dash as well as colour. */
-export const curveClass = (index: number): string => (index === 0 ? "curve" : `trial-${((index - 1) % 4) + 1}`);
 
 /** Draws a panel but for its axes. `failing` are px along x; `near` and `chosen` count points. */
 export function sweepPanel(

@@ -5,6 +5,7 @@ import { labelMarks, leaderStrokes, straight, strokeMarks } from "../../drawings
 import { axisTexts } from "../axes.ts";
 import { choiceLayer } from "../choice-layer.ts";
 import type { Choice } from "../choices.ts";
+import { curveClass } from "../curve-class.ts";
 import { type ChartState, liveChart, type SketchedChart } from "../live-chart.ts";
 import { panelSheet } from "../panels.ts";
 import { checkRows, type Span, spansOf } from "./check-rows.ts";
@@ -22,7 +23,7 @@ import {
   type StudyOptions,
   titled,
 } from "./study-chart.ts";
-import { curveClass, type SweepSpot, sweepPanel } from "./sweep-panel.ts";
+import { type SweepSpot, sweepPanel } from "./sweep-panel.ts";
 import { curveName, failingRows, pointNames, sweepGaps, sweepTitle, sweepWords } from "./sweep-words.ts";
 
 /** Draws the chart of a sweep, also of one that is still going. Throws on an option it does not know. */
