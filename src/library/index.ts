@@ -1,6 +1,11 @@
 /** The one list of the functions that formulas can call, and the types that views need of their values. */
 
 import { generalFunctions, gliderFunctions } from "./at-first.ts";
+import { jointBevels } from "./build/joint-bevels.ts";
+import { jointGap } from "./build/joint-gap.ts";
+import { obliqueJoint } from "./build/oblique-joint.ts";
+import { sandingProp } from "./build/sanding-prop.ts";
+import { skewForWashout } from "./build/skew-for-washout.ts";
 import { flowEquivalentDihedral } from "./dihedral/flow-equivalent-dihedral.ts";
 import { flow } from "./flow/flow.ts";
 import { bestDecalage } from "./glide/best-decalage.ts";
@@ -64,5 +69,10 @@ export const functions: FunctionTable = functionTable([
   recovery,
   release,
   rollingTendency,
+  jointBevels,
+  sandingProp,
+  obliqueJoint,
+  skewForWashout,
+  jointGap,
   ...generalFunctions,
 ]);

@@ -10,3 +10,13 @@ export function from(start: Vector, ...ways: readonly (readonly [far: number, al
 /** The place that lies between two, at a share of the way. */
 export const between = (start: Vector, end: Vector, share: number): Vector =>
   from([0, 0, 0], [1 - share, start], [share, end]);
+
+/** The dot product. */
+export const dot = (a: Vector, b: Vector): number => a[0] * b[0] + a[1] * b[1] + a[2] * b[2];
+
+/** The cross product. */
+export const cross = (a: Vector, b: Vector): Vector => [
+  a[1] * b[2] - a[2] * b[1],
+  a[2] * b[0] - a[0] * b[2],
+  a[0] * b[1] - a[1] * b[0],
+];
