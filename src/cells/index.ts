@@ -32,6 +32,7 @@ export { renameColumn } from "./rename-column.ts";
 export { type CellReport, type Report, reportOf } from "./report.ts";
 export { Session } from "./session.ts";
 export { describe, dimensionText, fieldOf, numberWithin } from "./shapes.ts";
+export { type TrialFault, textAt, withTrial } from "./shown-trial.ts";
 export type { Program, Step } from "./step.ts";
 export type { BestOutcome, Design } from "./studies/best.ts";
 export type { MapOutcome } from "./studies/map-study.ts";
@@ -49,6 +50,17 @@ export { rowsOf, type Share, type Work, workOn } from "./studies/work.ts";
 export { isSlowSweep, sweep } from "./sweep.ts";
 export { type Block, blockText, clearBlock, putBlock, readBlock } from "./table-block.ts";
 export { insertRowInTrials, moveRowInTrials, removeColumnInTrials, removeRowInTrials } from "./table-rows.ts";
+export {
+  adoptTrial,
+  changesSince,
+  duplicateTrial,
+  freeTrialName,
+  insertTrial,
+  moveTrial,
+  removeTrial,
+  renameTrial,
+  trialOfChanges,
+} from "./trial-edits.ts";
 export { applyTrial, trialNamed } from "./trials.ts";
 export { partsOf } from "./typed-parts.ts";
 export type { TypedTree } from "./typed-tree.ts";

@@ -175,6 +175,9 @@ export const messages = {
   noTrial: (name: string, nearest: string | null, all: readonly string[]) =>
     `There is no trial “${name}”.${nearest ? ` Did you mean “${nearest}”?` : all.length ? ` There are ${list(all.map((each) => `“${each}”`)).replace(" or ", " and ")}.` : " The notebook has none."}`,
 
+  trialWithoutName: "A trial needs a name.",
+  trialNameTaken: (name: string) => `Another trial is called “${name}”. Choose another name.`,
+
   // Tables, ranges, paths
   emptyEntry: (row: number, column: string) =>
     `Row ${row}, column ${column}, is empty. Enter a value, or remove the row.`,

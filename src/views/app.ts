@@ -250,13 +250,13 @@ export class App extends LitElement {
     this.file.isSaved(saved, name, handle);
     this.tellSaving();
     await this.session.settled();
-    baseline.capture(this.session);
+    baseline.capture();
   }
 
   /** Gives true where the notebook has been saved. */
   private async save(): Promise<boolean> {
     leaveEntry();
-    const { notebook } = this.session;
+    const notebook = this.session.own;
     try {
       const text = writeNotebook(notebook);
       const saved = await saveFile(this.file.name ?? fileNameOf(notebook.title), text, this.file.handle);

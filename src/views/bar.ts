@@ -60,6 +60,7 @@ export class Bar extends LitElement {
       ${this.renderKept()}
       <p class="saving" role="status">${this.saving}</p>
       <p class="computing" role="status">${this.renderPending()}</p>
+      <spanwise-trials .desk=${this.desk}></spanwise-trials>
       ${this.renderChecks()}
       <div class="actions">
         ${this.renderHistory()}

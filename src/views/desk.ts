@@ -23,10 +23,11 @@ export interface Desk {
 /** The desk for a notebook that is opened, in place of the one before, which ends. */
 export function newDesk(session: Session, crew: Crew, drafts: Drafts, before?: Desk): Desk {
   before?.studies.dispose();
+  before?.baseline.dispose();
   return {
     serial: before ? before.serial + 1 : 0,
     session,
-    baseline: new Baseline(() => new Session(session.functions, crew.compute)),
+    baseline: new Baseline(session, () => new Session(session.functions, crew.compute)),
     drafts,
     swept: new SweptRows(),
     studies: new LiveStudies(session, crew),

@@ -19,7 +19,8 @@ import { formulaAt, positionOf, type Track, trackOf, writtenPosition } from "./l
 import type { MenuItem } from "./menu.ts";
 import { ReasonedCell } from "./reasoned-cell.ts";
 import { slider } from "./slider.ts";
-import { changeText, leadAndRest } from "./value-text.ts";
+import { renderMoved, trialLine, trialWarning } from "./trial-line.ts";
+import { changeText, leadAndRest, movedText } from "./value-text.ts";
 import { words } from "./words.ts";
 
 /** A given, derived or check: name in the margin, formula on the line, value at its right end, reason below. */
@@ -43,6 +44,7 @@ export class FormulaCell extends ReasonedCell<GivenCell | DerivedCell | CheckCel
         <div class="messages" aria-live=${this.entered === "formula" ? "polite" : "off"}>
           ${this.held ? errorLine({ code: "syntax", message: this.held.message, root: "" }) : error ? errorLine(error) : nothing}
         </div>
+        ${cell.kind === "given" ? trialLine(this.desk, cell) : this.entered === "formula" ? trialWarning(this.desk) : nothing}
         ${this.renderReason()}
       </div>
       ${this.renderTools()}`;
@@ -99,7 +101,9 @@ export class FormulaCell extends ReasonedCell<GivenCell | DerivedCell | CheckCel
   private renderChange(): TemplateResult | typeof nothing {
     const { result, cell } = this;
     if (cell.kind === "check" || this.concealing !== undefined) return nothing;
-    const change = changeText(result, this.desk.baseline.result(cell.id), cell);
+    const before = this.desk.baseline.result(cell.id);
+    if (this.desk.session.trial) return renderMoved(movedText(result, before, cell));
+    const change = changeText(result, before, cell);
     if (change === null) return nothing;
     const { unit } = result?.ok ? leadAndRest(result, cell) : { unit: "" };
     return html`<p class="change"><span aria-hidden="true">${change}${cell.kind === "given" ? ` ${words.onBaseline}` : ""}</span>

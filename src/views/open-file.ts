@@ -10,7 +10,7 @@ export class OpenFile {
   private compared: { readonly notebook: Notebook; readonly changed: boolean } | null = null;
 
   constructor(private readonly session: Session) {
-    this.saved = session.notebook;
+    this.saved = session.own;
   }
 
   /** Takes a notebook as what stands in a file. */
@@ -23,13 +23,13 @@ export class OpenFile {
 
   /** True where anything was edited since, also where it was taken back again. Costs nothing. */
   get touched(): boolean {
-    const { notebook } = this.session;
+    const { own: notebook } = this.session;
     return this.compared?.notebook === notebook ? this.compared.changed : notebook !== this.saved;
   }
 
   /** True where something would be lost: the file would not be the same. Costs the writing of two files at most. */
   get changed(): boolean {
-    const { notebook } = this.session;
+    const { own: notebook } = this.session;
     if (notebook === this.saved) return false;
     if (this.compared?.notebook !== notebook) {
       const text = textOf(notebook);

@@ -15,6 +15,11 @@ export class Page extends LitElement {
   static override properties = { desk: { attribute: false } };
   declare desk: Desk;
   private concealed: ReadonlyMap<string, string> = new Map();
+  /** The trial that is on, as cells name it. */
+  private trial: { readonly index: number | null; readonly name: string | undefined } = {
+    index: null,
+    name: undefined,
+  };
   private stop: () => void = () => undefined;
   private readonly list = new CellList();
   /** Where the focus was last. */
@@ -44,13 +49,15 @@ export class Page extends LitElement {
     this.list.clear();
   }
 
-  /** A cell draws itself again; where a question hides others, or no longer does, they do too. */
+  /** A cell draws itself again; where a question hides others, or no longer does, and where a trial is turned on, all do. */
   private follow(): void {
     const { desk, list } = this;
     if (this.isUpdatePending || !list.takeInPlace(desk)) this.requestUpdate();
-    const { concealed } = desk.session;
-    if (sameKeys(concealed, this.concealed)) return;
+    const { concealed, trialIndex, trial } = desk.session;
+    const isSameTrial = trialIndex === this.trial.index && trial?.name === this.trial.name;
+    if (isSameTrial && sameKeys(concealed, this.concealed)) return;
     this.concealed = concealed;
+    this.trial = { index: trialIndex, name: trial?.name };
     for (const cell of list.all) cell.requestUpdate();
   }
 
@@ -134,7 +141,12 @@ export class Page extends LitElement {
   /** Brings into view where it is seen what a step did or took back. */
   async reveal(step: HistoryStep): Promise<void> {
     await this.updateComplete;
-    const id = seenIn(step, (each) => this.list.get(each) !== undefined);
+    const { byName } = this.desk.session.program;
+    const id = seenIn(
+      step,
+      (each) => this.list.get(each) !== undefined,
+      (name) => byName.get(name)?.id,
+    );
     const cell = id === undefined ? undefined : this.list.get(id);
     if (cell) bringIntoView(cell, "nearest");
   }

@@ -11,6 +11,7 @@ import { ReasonedCell } from "./reasoned-cell.ts";
 import { TableChoice } from "./table-choice.ts";
 import { addColumn, addRow, columnDetails, columnItems, dropRow, rowItems } from "./table-menus.ts";
 import { entryAsked, type Place, placeByKey, sizeOf } from "./table-places.ts";
+import { entryBefore, trialLine } from "./trial-line.ts";
 import { oneLine } from "./value-text.ts";
 import { words } from "./words.ts";
 
@@ -53,6 +54,7 @@ export class TableCellView extends ReasonedCell<TableCell> {
           ${cell.rows.length === 0 ? html`<p class="hint">${words.noRows}</p>` : nothing}
           ${this.held ? errorLine({ code: "syntax", message: this.held.message, root: "" }) : error ? errorLine(error) : nothing}
         </div>
+        ${trialLine(this.desk, cell)}
         ${this.renderReason()}
         <p class="unseen" role="status">${this.choice.isBlock ? words.chosenBlock(...sizeOf(this.choice.block)) : ""}</p>
       </div>
@@ -105,7 +107,8 @@ export class TableCellView extends ReasonedCell<TableCell> {
         : this.renderFormula(text, column, place.row, fault);
     if (isHere && this.entered === "entry") return this.renderEntered(column, place, atRest);
     const isChosen = this.choice.isInBlock(place);
-    return html`<td class="${column.text ? "text" : "number"}${fault && !fault.waits ? " wrong" : ""}${isChosen ? " chosen" : ""}">
+    const isMoved = entryBefore(this.desk, this.cell, place.row, place.column) !== null;
+    return html`<td class="${column.text ? "text" : "number"}${fault && !fault.waits ? " wrong" : ""}${isChosen ? " chosen" : ""}${isMoved ? " set-here" : ""}">
       ${atRest}
       <button type="button" class="cover" data-place="${place.row}:${place.column}" tabindex=${isHere ? 0 : -1}
         aria-label=${words.editEntry(this.bareName, place.row + 1, column.name)} aria-description=${text}

@@ -34,7 +34,7 @@ export function leadAndRest(result: Ok, telling: Telling = {}): NumberText {
   return { number, unit };
 }
 
-/** By how much a number moved, at the decimals it is shown with and with its sign: "+0.8"; null where that is nothing. */
+/** By how much a number moved, at the decimals it is and was shown with and with its sign: "+0.8"; null where that is nothing. */
 export function changeText(now: Result | undefined, then: Result | undefined, telling: Telling = {}): string | null {
   if (!now?.ok || !then?.ok || now.shape.kind !== "number" || then.shape.kind !== "number") return null;
   const unit = unitFor(now.shape, telling) ?? "1";
@@ -45,8 +45,34 @@ export function changeText(now: Result | undefined, then: Result | undefined, te
   }
   const shown = formatNumber(Number(now.value), unit).number;
   if (shown.includes("e")) return Math.abs(moved) > 0 ? signed(formatNumber(moved, "1", { figures: 2 }).number) : null;
-  const rounded = Number(moved.toFixed(shown.split(".")[1]?.length ?? 0));
+  const before = formatNumber(Number(then.value), unit).number;
+  const decimals = Math.max(...[shown, before].map((text) => text.split(".")[1]?.length ?? 0));
+  const rounded = Number(moved.toFixed(Math.min(decimals, 12)));
   return rounded === 0 ? null : signed(formatNumber(rounded, "1").number);
+}
+
+/**
+ * How far a result moved: a number in its unit and in per cent, "+0.8 deg, +7.4%"; anything else by what it was, "was 472
+ * mm span, 3 panels a side". Null where it tells the same as before.
+ */
+export function movedText(now: Result | undefined, then: Result | undefined, telling: Telling = {}): string | null {
+  if (!now?.ok || !then?.ok) return null;
+  if (now.shape.kind !== "number" || then.shape.kind !== "number") {
+    const before = oneLine(then, telling);
+    return before === oneLine(now, telling) ? null : `was ${before}`;
+  }
+  const change = changeText(now, then, telling);
+  if (change === null) return null;
+  const { unit } = leadAndRest(now, telling);
+  const share = shareText(Number(now.value), Number(then.value), unit);
+  return `${joinUnit({ number: change, unit })}${share === null ? "" : `, ${share}`}`;
+}
+
+/** A change as a share of what it was, to two figures; null from 0, on a scale such as °C, and of what is a share itself. */
+export function shareText(now: number, then: number, unit: string): string | null {
+  if (then === 0 || unit === "%" || unitOf(unit || "1").offset !== 0) return null;
+  const share = (100 * (now - then)) / Math.abs(then);
+  return joinUnit({ number: signed(formatNumber(share, "1", { figures: 2 }).number), unit: "%" });
 }
 
 /** The distance to a limit without its sign, to three figures: "1.1 g". */

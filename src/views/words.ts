@@ -189,7 +189,6 @@ export const words = {
   steps: {
     title: "change the title",
     board: "change the board",
-    trials: "change the trials",
     insert: (title: string) => `insert ${title}`,
     delete: (title: string) => `delete ${title}`,
     move: (title: string) => `move ${title}`,

@@ -12,10 +12,10 @@ async function opened() {
   const port = new FakePort(table);
   const crew = new Crew(port, table);
   const session = new Session(table, crew.compute);
-  const baseline = new Baseline(() => new Session(table, crew.compute));
+  const baseline = new Baseline(session, () => new Session(table, crew.compute));
   session.open({ title: "", cells: cellsOf("given a = 2.4\nb = round(a)\nc = b + a"), trials: [] });
   await session.settled();
-  baseline.capture(session);
+  baseline.capture();
   const tell = () =>
     ["1", "2", "3"].map((id) => {
       const result = baseline.result(id);

@@ -1,12 +1,17 @@
 import { expect, test } from "vitest";
 import {
+  adoptTrial,
   type Cell,
   editCell,
   insertCell,
+  insertTrial,
   moveCell,
+  moveTrial,
   type Notebook,
   removeCell,
+  removeTrial,
   rename,
+  renameTrial,
   Session,
   setTitle,
 } from "../../src/cells/index.ts";
@@ -44,6 +49,26 @@ test("a step is told by what it did and to which cell", () => {
   expect(wordsAfter((notebook) => editCell(notebook, "a1", { formula: "500 mm" }))).toBe("change span");
   expect(wordsAfter((notebook) => rename(notebook, "a1", "width", functions))).toBe("rename span to width");
   expect(wordsAfter((notebook) => setTitle(notebook, "end"))).toBe("change the title");
+});
+
+test("a step of trials is told by the trial and by what was set in it", () => {
+  const steep = { name: "steep", set: { span: "2 m" } };
+  const flat = { name: "flat", set: {} };
+  const of = (change: (notebook: Notebook) => Notebook): string | undefined => {
+    const session = new Session(functions);
+    session.open({ ...start, trials: [steep, flat] });
+    session.turnOn(0);
+    session.edit(change);
+    return session.steps.undo && stepWords(session.steps.undo);
+  };
+  expect(of((now) => editCell(now, "a1", { formula: "3 m" }))).toBe("change span in steep");
+  expect(of((now) => insertTrial(now, { name: "long", set: {} }))).toBe("make the trial long");
+  expect(of((now) => removeTrial(now, 1))).toBe("delete the trial flat");
+  expect(of((now) => renameTrial(now, 1, "level"))).toBe("rename the trial flat to level");
+  expect(of((now) => moveTrial(now, 0, 1))).toBe("move a trial");
+  const decision = { id: "d1", kind: "decision", question: "", chosen: "", why: "" } as const;
+  expect(of((now) => adoptTrial(now, 0, decision))).toBe("take over the trial steep");
+  expect(of((now) => rename(now, "a1", "width", functions))).toBe("rename span to width");
 });
 
 test("what was undone is told as what can be done again, and nothing where nothing is", () => {

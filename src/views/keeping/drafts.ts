@@ -1,4 +1,4 @@
-import type { Notebook } from "../../cells/index.ts";
+import type { Notebook, Session } from "../../cells/index.ts";
 import type { Draft } from "./shelf.ts";
 
 type Edit = (notebook: Notebook) => Notebook;
@@ -47,13 +47,13 @@ export class Drafts {
     return this.held === null && Object.keys(this.written).length === 0;
   }
 
-  /** The notebook as it would be if the editor were left now. */
-  appliedTo(notebook: Notebook): Notebook {
+  /** The notebook as it would be kept if the editor were left now. */
+  appliedTo(session: Pick<Session, "own" | "afterEdit">): Notebook {
     try {
-      return this.held?.(notebook) ?? notebook;
+      return this.held ? session.afterEdit(this.held) : session.own;
     } catch {
       // The cell that it was typed in is gone.
-      return notebook;
+      return session.own;
     }
   }
 

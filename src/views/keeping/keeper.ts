@@ -164,7 +164,7 @@ export class Keeper {
 
   private async put(onto: (kept: Kept) => Promise<void>): Promise<void> {
     const { session, file, drafts } = this.ports;
-    const notebook = drafts.appliedTo(session.notebook);
+    const notebook = drafts.appliedTo(session);
     this.counted += 1;
     const revision = this.counted;
     const now = Date.now();
@@ -175,7 +175,7 @@ export class Keeper {
       openedAt: now,
       revision,
       fileName: file.name,
-      changed: notebook !== session.notebook || file.touched,
+      changed: notebook !== session.own || file.touched,
       picture: this.pictureNow(),
     };
     await onto({ entry, text: packNotebook(notebook), drafts: drafts.answers });

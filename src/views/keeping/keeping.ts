@@ -130,7 +130,7 @@ export class Keeping {
   /** Goes on with a copy, which this tab alone has. */
   openCopy(): Promise<void> {
     return this.inTurn(async () => {
-      const notebook = copyOf(this.app.session.notebook);
+      const notebook = copyOf(this.app.session.own);
       await this.showNew(notebook, unknown, noFile, this.drafts.answers);
       this.app.tell(words.copied(notebook.title));
     });
@@ -192,7 +192,7 @@ export class Keeping {
     await this.leave();
     const same = await idOfSame(this.shelf, notebook);
     if (same !== null && (await this.showKept(same))) {
-      this.app.file.isSaved(this.app.session.notebook, file.name, file.handle);
+      this.app.file.isSaved(this.app.session.own, file.name, file.handle);
     } else await this.showNew(notebook, notebook, file);
     this.keeper?.touch();
     this.tell();
@@ -331,7 +331,7 @@ export class Keeping {
     const found = await readKept(this.shelf, keeper.id).catch(() => null);
     if (!found || this.keeper !== keeper || keeper.knows(found.kept.entry)) return;
     const { kept } = found;
-    const notebook = withSameCells(found.notebook, session.notebook);
+    const notebook = withSameCells(found.notebook, session.own);
     keeper.wasRead(kept.entry);
     this.drafts.reset(kept.drafts);
     file.isSaved(kept.entry.changed ? unknown : notebook, kept.entry.fileName, null);

@@ -8,6 +8,8 @@ const notebook: Notebook = {
   cells: [{ id: "a1", kind: "given", name: "arm", formula: "2 m" }],
 };
 
+const session = { own: notebook, afterEdit: (edit: (before: Notebook) => Notebook) => edit(notebook) };
+
 test("an answer is held by its question until nothing of it is left", () => {
   const drafts = new Drafts();
   expect(drafts.answer("q1")).toEqual({ answer: "", reason: "" });
@@ -25,11 +27,11 @@ test("a question named like a part of every object has no answer by that", () =>
 
 test("text that is held back changes the notebook that is kept, until it is let go", () => {
   const drafts = new Drafts();
-  expect(drafts.appliedTo(notebook)).toBe(notebook);
+  expect(drafts.appliedTo(session)).toBe(notebook);
   drafts.hold((before) => editCell(before, "a1", { formula: "2 m +" }));
-  expect(drafts.appliedTo(notebook).cells[0]).toMatchObject({ formula: "2 m +" });
+  expect(drafts.appliedTo(session).cells[0]).toMatchObject({ formula: "2 m +" });
   drafts.hold(null);
-  expect(drafts.appliedTo(notebook)).toBe(notebook);
+  expect(drafts.appliedTo(session)).toBe(notebook);
 });
 
 test("text that is held back for a cell that is gone leaves the notebook as it is", () => {
@@ -37,7 +39,7 @@ test("text that is held back for a cell that is gone leaves the notebook as it i
   drafts.hold(() => {
     throw new Error("no such cell");
   });
-  expect(drafts.appliedTo(notebook)).toBe(notebook);
+  expect(drafts.appliedTo(session)).toBe(notebook);
 });
 
 test("each change is told, and no longer to who has left", () => {

@@ -1,0 +1,179 @@
+import { html, LitElement, nothing, type TemplateResult } from "lit";
+import { changesSince, type Trial, withTrial } from "../cells/index.ts";
+import type { Desk } from "./desk.ts";
+import { tell } from "./notice.ts";
+import { words } from "./trial-words.ts";
+
+/** The trials as strips, of which one is on: the baseline, or a trial; each switches by a click, all by one key. */
+export class TrialBar extends LitElement {
+  static override properties = { desk: { attribute: false }, entered: { state: true }, refusal: { state: true } };
+  declare desk: Desk;
+  /** The trial whose name is entered, by its place. */
+  declare entered: number | null;
+  /** Why the name that is typed cannot be taken. */
+  declare refusal: string | null;
+  private stops: (() => void)[] = [];
+  private drawn: readonly unknown[] = [];
+
+  constructor() {
+    super();
+    this.entered = null;
+    this.refusal = null;
+  }
+
+  protected override createRenderRoot(): HTMLElement {
+    return this;
+  }
+
+  override connectedCallback(): void {
+    super.connectedCallback();
+    this.stops = [this.desk.session.onNotebook(() => this.follow())];
+    window.addEventListener("keydown", this.key);
+  }
+
+  override disconnectedCallback(): void {
+    super.disconnectedCallback();
+    for (const stop of this.stops) stop();
+    window.removeEventListener("keydown", this.key);
+  }
+
+  /** Drawn again where something of it changed, and after a pause where that is only what a drag sets. */
+  private follow(): void {
+    const { session } = this.desk;
+    const now = [session.trialIndex, session.readOnly, ...session.own.trials.map(({ name }) => name)];
+    if (now.length === this.drawn.length && now.every((each, index) => each === this.drawn[index])) {
+      this.desk.idle.add(this.draw);
+    } else this.requestUpdate();
+    this.drawn = now;
+  }
+
+  private readonly draw = (): void => this.requestUpdate();
+
+  protected override updated(): void {
+    // Always to be seen, also where there are more than the screen has room for.
+    this.querySelector("[aria-pressed=true]")?.scrollIntoView({ block: "nearest", inline: "nearest" });
+  }
+
+  protected override render(): TemplateResult {
+    const { session } = this.desk;
+    const { trials } = session.own;
+    const strips = [html`${this.renderStrip(null, words.baseline, words.baselineHint)}`];
+    return html`<div class="strips" role="group" aria-label=${words.trials}>
+      ${trials.length === 0 ? nothing : [...strips, ...trials.map((trial, index) => this.renderTrial(trial, index))]}
+      ${session.readOnly ? nothing : html`<button type="button" class="new-trial" title=${this.makeHint} @click=${this.make}><span aria-hidden="true">+</span> ${words.make}</button>`}
+    </div>
+    <p class="unseen" role="status">${this.said}</p>
+    <p class="on-paper">${session.trial ? words.onPaper(session.trial.name, changesText(session.trial)) : ""}</p>`;
+  }
+
+  private renderTrial(trial: Trial, index: number): TemplateResult {
+    if (this.entered === index) return this.renderName(trial, index);
+    const isOn = this.desk.session.trialIndex === index;
+    return html`<span class="strip-place">${this.renderStrip(index, trial.name, words.changes(changesText(trial)))}
+      ${
+        isOn
+          ? html`<button type="button" class="strip-more" aria-haspopup="menu" aria-label=${words.more(trial.name)}
+              @click=${this.openMenu}><span aria-hidden="true">⋯</span></button>`
+          : nothing
+      }</span>`;
+  }
+
+  private renderStrip(index: number | null, name: string, hint: string): TemplateResult {
+    const isOn = this.desk.session.trialIndex === index;
+    return html`<button type="button" class="strip${index === null ? " own" : ""}" aria-pressed=${isOn ? "true" : "false"}
+      title="${hint} (${words.nextKey})" @click=${() => this.turnOn(index)}>${name}</button>`;
+  }
+
+  private renderName(trial: Trial, index: number): TemplateResult {
+    return html`<span class="strip-place naming"><input class="strip-name" type="text" spellcheck="false"
+      aria-label=${words.nameOf(trial.name)} aria-invalid=${this.refusal === null ? "false" : "true"} .value=${trial.name}
+      @input=${(event: Event) => this.judge(index, (event.target as HTMLInputElement).value)}
+      @keydown=${this.nameKey} @blur=${() => document.hasFocus() && this.leaveName(true)} />
+      <span class="strip-fault" role="status">${this.refusal ?? ""}</span></span>`;
+  }
+
+  private get makeHint(): string {
+    const { session, baseline } = this.desk;
+    if (session.trial) return words.makeOfTrial(session.trial.name);
+    const isMoved = Object.keys(changesSince(baseline.notebook, session.own)).length > 0;
+    return isMoved ? words.makeOfChanges : words.makeEmpty;
+  }
+
+  /** What is said to those who do not see it: which trial is on, and what of it cannot be set. */
+  private get said(): string {
+    const { session } = this.desk;
+    if (session.own.trials.length === 0) return "";
+    return session.trial ? words.isOn(session.trial.name) : words.baselineIsOn;
+  }
+
+  /** Turns a trial on, or the baseline; tells what of it cannot be set. */
+  private turnOn(index: number | null): void {
+    const { session } = this.desk;
+    session.turnOn(index);
+    const fault = session.trial && withTrial(session.own, session.trial).faults[0];
+    if (fault) tell(words.notSet(fault.message));
+  }
+
+  /** F8 goes to the next strip, with Shift to the one before, also while something is entered. */
+  private readonly key = (event: KeyboardEvent): void => {
+    if (event.key !== "F8" || event.ctrlKey || event.altKey || event.metaKey || document.querySelector("dialog[open]"))
+      return;
+    event.preventDefault();
+    const { session } = this.desk;
+    const count = session.own.trials.length + 1;
+    const place = ((session.trialIndex ?? -1) + 1 + (event.shiftKey ? count - 1 : 1)) % count;
+    if (count > 1) this.turnOn(place === 0 ? null : place - 1);
+  };
+
+  private readonly make = async (): Promise<void> => {
+    const { makeTrial } = await import("./trial-actions.ts");
+    await this.enterName(makeTrial(this.desk));
+  };
+
+  private readonly openMenu = async (event: Event): Promise<void> => {
+    const anchor = event.currentTarget as HTMLElement;
+    const { openTrialMenu } = await import("./trial-actions.ts");
+    openTrialMenu(this.desk, anchor, (index) => void this.enterName(index));
+  };
+
+  private async enterName(index: number | null): Promise<void> {
+    this.refusal = null;
+    this.entered = index;
+    await this.updateComplete;
+    this.querySelector<HTMLInputElement>(".strip-name")?.select();
+  }
+
+  /** Says at once what would be refused; the name is taken when it is left. */
+  private async judge(index: number, name: string): Promise<void> {
+    const { nameRefusal } = await import("./trial-actions.ts");
+    this.refusal = nameRefusal(this.desk, index, name);
+  }
+
+  private readonly nameKey = (event: KeyboardEvent): void => {
+    if (event.isComposing || (event.key !== "Enter" && event.key !== "Escape")) return;
+    event.preventDefault();
+    event.stopPropagation();
+    if (event.key === "Escape" || this.refusal === null) void this.leaveName(event.key === "Enter", true);
+  };
+
+  private async leaveName(takes: boolean, keepFocus = false): Promise<void> {
+    const index = this.entered;
+    const name = this.querySelector<HTMLInputElement>(".strip-name")?.value ?? "";
+    if (index === null) return;
+    this.entered = null;
+    if (takes && this.refusal === null) {
+      const { renameIt } = await import("./trial-actions.ts");
+      renameIt(this.desk, index, name);
+    }
+    this.refusal = null;
+    await this.updateComplete;
+    if (keepFocus) this.querySelector<HTMLElement>("[aria-pressed=true]")?.focus();
+  }
+}
+
+/** "tip_break 7 deg, panels[2].length 120": what a trial sets, the first few. */
+function changesText({ set }: Trial): string {
+  const changes = Object.entries(set);
+  const told = changes.slice(0, 6).map(([target, text]) => words.settings(target, text));
+  return told.join(", ") + (changes.length > told.length ? " …" : "");
+}
