@@ -8,12 +8,10 @@ import type { Figure, FigureContext, Made } from "./figure.ts";
 import { figureTitle, showsOf } from "./figure-words.ts";
 import { makeFigure } from "./figures.ts";
 import { openMenu } from "./menu.ts";
+import { paperWidth } from "./paper-width.ts";
 import { dragSheet } from "./sheet-drag.ts";
 import { slowSweepOf } from "./slow-sweep.ts";
 import { words } from "./words.ts";
-
-/** Width of a figure on paper, in px: what fits between the margins at a size that can be read. */
-const paperWidth = 660;
 
 /** A sheet on the board: its title, what it shows, and the figure, which follows every change in place. */
 export class Sheet extends LitElement {

@@ -6,11 +6,11 @@ import { words as commonWords } from "./words.ts";
 
 /** How an outcome is shown: a piece of its own, which comes with the first one. */
 const loadOutcome = () => import("./study-outcome.ts");
-type ShowOutcome = Awaited<ReturnType<typeof loadOutcome>>["studyOutcome"];
+type StudyPicture = InstanceType<Awaited<ReturnType<typeof loadOutcome>>["StudyPicture"]>;
 
 /** A study: what it is called and of which sort it is, how it goes, and what it comes to as far as it is done. */
 export class StudyCellView extends CellView<StudyCell> {
-  private showOutcome: ShowOutcome | null = null;
+  private picture: StudyPicture | null = null;
   private isNear = false;
   private unwatch: (() => void) | null = null;
 
@@ -58,12 +58,16 @@ export class StudyCellView extends CellView<StudyCell> {
   }
 
   private renderOutcome(outcome: Outcome, isOld: boolean, isBusy: boolean): TemplateResult | typeof nothing {
-    if (this.showOutcome) return this.showOutcome(this.cell, outcome, { isOld, isBusy });
-    void loadOutcome().then(({ studyOutcome }) => {
-      this.showOutcome = studyOutcome;
-      this.requestUpdate();
-    });
-    return nothing;
+    const { picture, desk, cell } = this;
+    if (!picture) {
+      void loadOutcome().then(({ StudyPicture }) => {
+        this.picture ??= new StudyPicture();
+        this.requestUpdate();
+      });
+      return nothing;
+    }
+    picture.show({ desk, cell, outcome, isOld, isBusy });
+    return html`<div role="group" aria-label=${words.outcome(cell.name)}>${picture.element}</div>`;
   }
 
   private renderButton(status: StudyNews["status"]): TemplateResult | typeof nothing {

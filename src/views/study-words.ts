@@ -16,8 +16,14 @@ export const words = {
     if (status === "long") return `would take about ${duration(left ?? 0)}, so it waits for you`;
     return "";
   },
-  moreLines: (count: number) =>
-    `… and ${count === 1 ? "1 line" : `${count} lines`} more, which the command line prints`,
+  cannotDraw: "This could not be drawn.",
+  makeTrial: "Make a trial of it",
+  trialMade: (name: string) => `Made the trial ${name}.`,
+  takeBack: "Take it back",
+  numbers: "Numbers",
+  numbersOf: (name: string) => `numbers of ${name}`,
+  noValue: "no value",
+  moreRows: (count: number) => `and ${count === 1 ? "1 row" : `${count} rows`} more; the file of values has them all`,
 };
 
 /** A time in ms, as people say it. */

@@ -25,7 +25,7 @@ function studied(studies: readonly StudyCell[], more: readonly Cell[] = []): Not
 }
 
 const state = (page: Page, name: string): Locator => cell(page, name).locator(".study-state");
-const outcome = (page: Page, name: string): Locator => cell(page, name).locator(".study-text");
+const outcome = (page: Page, name: string): Locator => cell(page, name).locator(".study-picture");
 
 const each: readonly StudyCell[] = [
   study("over_tips", { study: "sweep", inputs: [{ input: "tip_break", points: 11 }], results: ["eda", "loss"] }),

@@ -9,8 +9,11 @@ import { inputOf, rangeOfInput } from "./study-input.ts";
 import { studyMessages } from "./study-messages.ts";
 import { type Known, type Subject, subjectOf, toldOf, variantsOfSubject } from "./subject.ts";
 
-/** What one search found last: designs, none of them better than another. */
-export type BestRow = readonly Design[];
+/**
+ * What one search found last: designs, none of them better than another; then, of a single result, its best after each
+ * round of candidates, null while none held every check.
+ */
+export type BestRow = readonly [designs: readonly Design[], course: readonly (number | null)[]];
 
 export interface Design {
   /** By input, in SI. */
@@ -42,6 +45,11 @@ export interface BestOutcome {
   readonly atEnds: readonly { readonly target: string; readonly end: "from" | "to" }[];
   /** How many searches there were, and how many of them came to the same best design. */
   readonly searches: { readonly done: number; readonly agree: number };
+  /** The design as it is now. */
+  readonly present: Design;
+  /** Of a single result, search by search: its best after each round of so many candidates; null where none held every check. */
+  readonly courses: readonly (readonly (number | null)[])[];
+  readonly candidates: number;
 }
 
 type Goal = "least" | "most";
@@ -76,6 +84,15 @@ export function bestStudy(
       // But for a billionth of the range the end itself is meant.
       return share < 1e-9 ? from : share > 1 - 1e-9 ? to : from + share * (to - from);
     });
+  let present: Design | null = null;
+  const presentOf = (): Design => {
+    if (present) return present;
+    const variants = variantsOfSubject(subject, []);
+    variants.run([]);
+    const inputs = ranges.map(({ input }) => input.nominal);
+    present = designOf(inputs, subject, variants);
+    return present;
+  };
   return {
     cell,
     pieces: searches,
@@ -89,15 +106,25 @@ export function bestStudy(
         const inputs = valuesAt(x);
         variants.run(inputs);
         const data = designOf(inputs, subject, variants);
-        return candidateOf(x, data, goals);
+        return watched(candidateOf(x, data, goals));
+      };
+      let course: (number | null)[] = [];
+      let best: Candidate<Design> | null = null;
+      let tried = 0;
+      const watched = (candidate: Candidate<Design>): Candidate<Design> => {
+        if (candidate.violation === 0 && !(best && (best.sizes[0] as number) <= (candidate.sizes[0] as number)))
+          best = candidate;
+        if (++tried % size.candidates === 0) course.push(best ? Number(best.data.results[0]) : null);
+        return candidate;
       };
       for (let search = from; search < to; search++) {
+        [course, best, tried] = [[], null, 0];
         const last = yield* evolve(stated.length, size, evaluate, drawsOf(seed, search));
-        yield front(last).map(({ data }) => data);
+        yield [front(last).map(({ data }) => data), results.length > 1 ? [] : course] as const;
       }
     },
     conclude: (rows) => {
-      const found = rows.map((row) => (row ?? []).map((design) => candidateOf(design.inputs, design, goals)));
+      const found = rows.map((row) => (row?.[0] ?? []).map((design) => candidateOf(design.inputs, design, goals)));
       const best = front(found.flat());
       const isFound = best.some(({ violation }) => violation === 0);
       const designs = best.slice(0, results.length > 1 && isFound ? undefined : 1).map(({ data }) => data);
@@ -116,6 +143,9 @@ export function bestStudy(
         designs,
         atEnds: results.length > 1 || !isFound ? [] : endsOf(designs[0], ranges),
         searches: { done: rows.filter(Boolean).length, agree: agreeing(found, best[0]) },
+        present: presentOf(),
+        courses: rows.flatMap((row) => (row && row[1].length > 0 ? [row[1]] : [])),
+        candidates: size.candidates,
       };
     },
   };

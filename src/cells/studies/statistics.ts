@@ -3,7 +3,7 @@
 export interface Sample {
   readonly count: number;
   readonly mean: number;
-  /** The standard deviation, of a sample (divided by n − 1); 0 where there is one value. */
+  /** The standard deviation, of a sample (divided by n − 1); 0 where all values are the same. */
   readonly deviation: number;
   readonly least: number;
   readonly most: number;
@@ -30,7 +30,7 @@ export function sampleOf(values: readonly number[]): Sample | null {
   return {
     count: values.length,
     mean,
-    deviation: values.length > 1 ? Math.sqrt(squares / (values.length - 1)) : 0,
+    deviation: (sorted.at(-1) as number) > (sorted[0] as number) ? Math.sqrt(squares / (values.length - 1)) : 0,
     least: sorted[0] ?? first,
     most: sorted.at(-1) ?? first,
     percentiles: Object.fromEntries(told.map((share) => [String(share), percentile(sorted, share)])),

@@ -12,6 +12,27 @@ const best = (
 ) => outcome(text, { study: "best", inputs, results, goals, ...more });
 const found = (outcome: ReturnType<typeof best>) => outcome.designs[0]?.inputs ?? [];
 
+test("a best tells the present design, and how each search came to its own best, never worse as it went on", () => {
+  const text = "given a = 4\ny = (a - 1.7)^2 + 3\ncheck small = a < 3";
+  const { present, courses, candidates, designs } = best(text, [range("a", -5, 9)], ["least"]);
+  expect(present).toEqual({
+    inputs: [4],
+    results: [expect.closeTo(2.3 ** 2 + 3, 12)],
+    fails: ["small"],
+    violation: expect.any(Number),
+  });
+  expect(courses).toHaveLength(3);
+  for (const course of courses) {
+    const values = course.filter((value) => value !== null);
+    expect(values.length).toBeGreaterThan(10);
+    expect(values.every((value, index) => index === 0 || value <= (values[index - 1] as number))).toBe(true);
+    expect(values.at(-1)).toBeCloseTo(designs[0]?.results[0] as number, 9);
+  }
+  expect(candidates).toBe(16);
+  const two = best("given a = 4\ny = a\nz = -a", [range("a", 0, 1)], ["least", "least"], ["y", "z"]);
+  expect(two.courses).toEqual([]);
+});
+
 describe("minima of textbooks", () => {
   test("a parabola over one input, and a cubic between two ends", () => {
     const parabola = best("given a = 0\ny = (a - 1.7)^2 + 3", [range("a", -5, 9)], ["least"]);

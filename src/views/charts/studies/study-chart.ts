@@ -4,6 +4,7 @@ import { checkOptions, later, type Mark, mark, textMark } from "../../drawings/s
 import { estimateWidth, type Measure } from "../../drawings/text-size.ts";
 import { joinUnit, numberFormat } from "../../format.ts";
 import { axisTitle } from "../axis.ts";
+import type { Allowed } from "../trade-off-data.ts";
 
 /** How a chart of a study is drawn. */
 export interface StudyOptions {
@@ -17,6 +18,8 @@ export interface StudyOptions {
   readonly measure?: Measure;
   /** By result, how large a difference must be to be seen, in SI; null where that is not known. */
   readonly bands?: readonly (number | null)[] | undefined;
+  /** What checks allow of the results, each by the text of its result. */
+  readonly allowed?: readonly Allowed[] | undefined;
   /** The point that was chosen: what its inputs are, in SI. */
   readonly chosen?: readonly number[] | null | undefined;
   /** Called with what the inputs are, in SI, at a point that was chosen. Without it points only tell their values. */
@@ -29,6 +32,7 @@ const known = {
   panelHeight: true,
   measure: true,
   bands: true,
+  allowed: true,
   chosen: true,
   onChoose: true,
 } as const;
@@ -36,8 +40,8 @@ const known = {
 /** What a chart needs of its options. Throws where one is not known. */
 export function readOptions(options: StudyOptions, chart: string) {
   checkOptions(options, known, chart);
-  const { width = 660, measure = estimateWidth, bands = [], chosen = null } = options;
-  return { width: Math.max(240, width), measure, bands, chosen };
+  const { width = 660, measure = estimateWidth, bands = [], allowed = [], chosen = null } = options;
+  return { width: Math.max(240, width), measure, bands, allowed, chosen };
 }
 
 /** The whole of a chart: a figure of this size with a title and a description. */

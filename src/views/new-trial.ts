@@ -1,0 +1,55 @@
+/** A trial made from a point of a study. */
+import type { Notebook, Outcome } from "../cells/index.ts";
+import { unitOf } from "../library/at-first.ts";
+import type { Desk } from "./desk.ts";
+import { joinUnit } from "./format.ts";
+import { tell } from "./notice.ts";
+import { words } from "./study-words.ts";
+
+/** What a trial sets: a given or table entry, and its value in SI. */
+export interface Setting {
+  readonly target: string;
+  readonly unit: string;
+  readonly value: number;
+}
+
+/** The inputs of a study's outcome with the values of a point. */
+export function settingsOf(outcome: Outcome, values: readonly number[]): Setting[] {
+  const inputs = "input" in outcome ? [outcome.input] : outcome.inputs;
+  return inputs.flatMap(({ target, unit }, index): Setting[] => {
+    const value = values[index];
+    return value === undefined ? [] : [{ target, unit, value }];
+  });
+}
+
+/** A setting as a formula: "11.63 deg", to so many figures. */
+export function formulaOf({ unit, value }: Setting, figures = 6): string {
+  const { factor, offset } = unitOf(unit);
+  const number = String(Number(((value - offset) / factor).toPrecision(figures)));
+  return joinUnit({ number, unit: unit === "1" ? "" : unit });
+}
+
+/** "tip_break 11.6 deg, middle_break 7 deg". */
+export const settingsText = (settings: readonly Setting[], figures = 4): string =>
+  settings.map((setting) => `${setting.target} ${formulaOf(setting, figures)}`).join(", ");
+
+/** Puts a trial with these settings after the others, under a name that none has; one step to undo. */
+export function makeTrial({ session }: Desk, settings: readonly Setting[]): void {
+  const name = freeName(session.notebook, settingsText(settings));
+  const set = Object.fromEntries(settings.map((setting) => [setting.target, formulaOf(setting)]));
+  session.edit((notebook) => ({ ...notebook, trials: [...notebook.trials, { name, set }] }));
+  const step = session.steps.undo;
+  const act = (): void => {
+    if (session.steps.undo === step) session.undo();
+    else session.edit((notebook) => ({ ...notebook, trials: notebook.trials.filter((each) => each.name !== name) }));
+  };
+  tell(words.trialMade(name), { label: words.takeBack, act });
+}
+
+function freeName({ trials }: Notebook, name: string): string {
+  const taken = new Set(trials.map((trial) => trial.name));
+  if (!taken.has(name)) return name;
+  let number = 2;
+  while (taken.has(`${name} (${number})`)) number++;
+  return `${name} (${number})`;
+}
