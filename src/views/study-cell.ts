@@ -1,6 +1,7 @@
 import { html, nothing, type TemplateResult } from "lit";
 import type { Outcome, StudyCell, StudyNews } from "../cells/index.ts";
 import { CellView, errorLine, hiddenValue } from "./cell-view.ts";
+import { bandStudy, bandStudyId } from "./study-bands.ts";
 import { words } from "./study-words.ts";
 import { words as commonWords } from "./words.ts";
 
@@ -12,7 +13,7 @@ type StudyPicture = InstanceType<Awaited<ReturnType<typeof loadOutcome>>["StudyP
 export class StudyCellView extends CellView<StudyCell> {
   private picture: StudyPicture | null = null;
   private isNear = false;
-  private unwatch: (() => void) | null = null;
+  private unwatch: readonly (() => void)[] | null = null;
 
   override get groupName(): string {
     return this.cell.name;
@@ -49,7 +50,7 @@ export class StudyCellView extends CellView<StudyCell> {
   private renderNews(news: StudyNews): TemplateResult {
     const { status, progress, outcome, isOld, message } = news;
     const isUnderWay = status === "running" || status === "waiting";
-    return html`<div class="study-state">
+    return html`<div class="study-state${isUnderWay || status === "stopped" || status === "long" || message ? "" : " at-rest"}">
         ${isUnderWay ? html`<progress max="1" .value=${progress} aria-label=${words.progress(this.cell.name)}></progress>` : nothing}
         <p role="status">${message ?? words.told(news)}</p>
         ${this.renderButton(status)}
@@ -66,7 +67,8 @@ export class StudyCellView extends CellView<StudyCell> {
       });
       return nothing;
     }
-    picture.show({ desk, cell, outcome, isOld, isBusy });
+    const known = desk.studies.news(bandStudyId(cell.id))?.outcome;
+    picture.show({ desk, cell, outcome, isOld, isBusy, known: known?.study === "sensitivity" ? known : null });
     return html`<div role="group" aria-label=${words.outcome(cell.name)}>${picture.element}</div>`;
   }
 
@@ -83,17 +85,22 @@ export class StudyCellView extends CellView<StudyCell> {
   private look(): void {
     const wanted = this.isNear && this.concealing === undefined;
     if (wanted === (this.unwatch !== null)) return;
-    this.unwatch?.();
+    for (const stop of this.unwatch ?? []) stop();
     this.unwatch = null;
     if (!wanted) return;
-    this.unwatch = this.desk.studies.watch(
-      this.cell.id,
-      (program) => {
-        // As the notebook now has it: the page may give it to this element a moment later.
-        const cell = program.byId.get(this.cell.id)?.cell;
-        return cell?.kind === "study" ? { study: cell } : null;
-      },
-      () => this.requestUpdate(),
-    );
+    const { id } = this.cell;
+    const update = (): void => this.requestUpdate();
+    this.unwatch = [
+      this.desk.studies.watch(
+        id,
+        (program) => {
+          // As the notebook now has it: the page may give it to this element a moment later.
+          const cell = program.byId.get(id)?.cell;
+          return cell?.kind === "study" ? { study: cell } : null;
+        },
+        update,
+      ),
+      this.desk.studies.watch(bandStudyId(id), (program) => bandStudy(program, id), update),
+    ];
   }
 }

@@ -1,8 +1,10 @@
 /** What a study comes to, as it stands in its cell or on the board: its chart, what can be done with a point, its numbers. */
 import { html, nothing, render } from "lit";
-import type { Outcome, StudyCell } from "../cells/index.ts";
+import type { Outcome, SensitivityOutcome, StudyCell } from "../cells/index.ts";
+import { bandOfResult } from "./charts/studies/sensitivity.ts";
 import type { StudyOptions } from "./charts/studies/study-chart.ts";
 import { studyTables } from "./charts/studies/study-tables.ts";
+import { allowedBy } from "./check-limits.ts";
 import type { Desk } from "./desk.ts";
 import type { LiveDrawing } from "./drawings/sketch.ts";
 import { canvasMeasure, estimateWidth, type Measure } from "./drawings/text-size.ts";
@@ -21,6 +23,8 @@ export interface ShownStudy {
   readonly isOld: boolean;
   /** It is still being computed. */
   readonly isBusy: boolean;
+  /** How far its results are known, where that is told. */
+  readonly known?: SensitivityOutcome | null;
   /** How high it may be to stand on the screen as a whole, px; null where there is room. */
   readonly height?: number | null;
 }
@@ -64,12 +68,18 @@ export class StudyPicture {
   private draw(): void {
     const { shown, width, measure } = this;
     if (!shown || width === 0) return;
-    const { desk, cell, outcome, isOld, isBusy, height = null } = shown;
+    const { desk, cell, outcome, isOld, isBusy, known = null, height = null } = shown;
+    const results = "result" in outcome ? [outcome.result] : outcome.results;
     const options: StudyOptions = {
       title: cell.title,
       width,
       measure,
       chosen: this.chosen,
+      allowed: allowedBy(
+        desk.session.program,
+        results.map(({ text }) => text.trim()),
+      ),
+      ...(known && { bands: results.map(({ text }) => bandOf(known, text)) }),
       onChoose: (inputs) => this.choose(inputs),
       ...(height !== null && { panelHeight: Math.max(56, height - 110) }),
     };
@@ -118,4 +128,9 @@ export class StudyPicture {
       this.below,
     );
   }
+}
+
+function bandOf(known: SensitivityOutcome, text: string): number | null {
+  const result = known.results.find((each) => each.text === text);
+  return result ? bandOfResult(known, result) : null;
 }

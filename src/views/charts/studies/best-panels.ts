@@ -52,6 +52,7 @@ export function frontPanel(
   const spots = designs.map(place);
   const present = now && place(now);
   const curve = linesThrough(spots);
+  const isNear = (index: number): Point[] => (spots[index] ? [spots[index]] : []);
   const radius = pointRadius(curve);
   const labels = placeLabels(
     present
@@ -70,7 +71,12 @@ export function frontPanel(
       : [],
     {
       sheet: { left: sheet.left + 3, top: panel.top - 4, right: sheet.width - 4, bottom: panel.bottom - 2 },
-      lines: [...curve, ...spots.flatMap((spot) => ring(spot, radius, 4)), ...(present ? ring(present, 5.5) : [])],
+      lines: [
+        ...curve,
+        ...spots.flatMap((spot) => ring(spot, radius, 4)),
+        ...(present ? ring(present, 5.5) : []),
+        ...isNear(chosen).flatMap((spot) => ring(spot, 8)),
+      ],
       measure,
     },
   ).placed;
@@ -86,7 +92,6 @@ export function frontPanel(
     { left: 4, right: sheet.right, top: sheet.titleLine + 8 },
     measure,
   );
-  const isNear = (index: number): Point[] => (spots[index] ? [spots[index]] : []);
   return {
     spots,
     bottom: legend.bottom + 2,

@@ -64,7 +64,7 @@ export function histogramPanel(
     const to = isSingle ? from + 6 : axis.place(histogram.from + (index + 1) * width);
     return [
       mark("rect", {
-        class: "bar",
+        class: "histogram-bar",
         x: round(from),
         y: round(up(count)),
         width: round(Math.max(0.5, to - from)),

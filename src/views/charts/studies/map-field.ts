@@ -33,7 +33,10 @@ export function mapField(
     }),
     {
       sheet: { left: field.left + 2, right: field.right - 2, top: field.top + 2, bottom: field.bottom - 2 },
-      lines: designs.flatMap(({ at }) => ring(at, designRadius)),
+      lines: [
+        ...designs.flatMap(({ at }) => ring(at, designRadius)),
+        ...(chosen ? ring(chosen, designRadius + 4) : []),
+      ],
       boxes: crosses.map((at) => around(at, 4)),
       measure,
     },
@@ -42,6 +45,7 @@ export function mapField(
     ...placed.map(({ box }) => grow(box, 2)),
     ...designs.map(({ at }) => around(at, designRadius + 2)),
     ...crosses.map((at) => around(at, 4)),
+    ...(chosen ? [around(chosen, designRadius + 4)] : []),
   ];
   const leaders = placed.flatMap(({ leader }) => (leader ? [leader] : []));
   taken.push(...leaders.map(({ from, to }) => boxOf(from, to)));

@@ -56,6 +56,7 @@ export function sweepPanel(
       ...spots.flatMap((spot) => (spot.isDue ? [] : ring(spot, spot.isGap ? 5 : radius, 4))),
       ...(present ? ring(present, presentRadius) : []),
       ...trials.flatMap((design) => (design ? ring(design, trialRadius) : [])),
+      ...(spots[chosen] ? ring(spots[chosen], presentRadius + 3) : []),
     ],
     measure,
   };

@@ -14,7 +14,7 @@ describe("the chart of a tolerance", () => {
   it("has a histogram for each result, whose bars are as high as there are builds", () => {
     const [first] = toleranceExamples;
     const { counts } = first?.data.results[0]?.sample?.histogram ?? { counts: [] };
-    const heights = [...two.querySelectorAll(".bar")]
+    const heights = [...two.querySelectorAll(".histogram-bar")]
       .slice(0, counts.filter((count) => count > 0).length)
       .map((bar) => Number(bar.getAttribute("height")));
     const filled = counts.filter((count) => count > 0);
