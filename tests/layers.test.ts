@@ -45,6 +45,12 @@ const keptPackages: readonly { packages: RegExp; what: string; only: RegExp; who
     only: /^library\/numerics\/small-matrix\.ts$/,
     who: "library/numerics/small-matrix.ts",
   },
+  {
+    packages: /^maxrects-packer$/,
+    what: "the packer of sheets",
+    only: /^library\/build\/nested-sheets\.ts$/,
+    who: "library/build/nested-sheets.ts",
+  },
   { packages: /^idb$/, what: "the storage of the browser", only: /^views\/keeping\/shelf\.ts$/, who: "the shelf" },
   { packages: /^node:/, what: "Node itself", only: /^(tools\/.*|evaluate\.ts)$/, who: "tools and evaluate.ts" },
   {
@@ -91,7 +97,7 @@ describe("what loads with the page", () => {
 
   test("is nothing that can follow: what flies, matrices, the reader of prose, the editor, why, and the reference", () => {
     const follows =
-      /^(library\/(index\.ts|motion\/|glide\/)|ml-matrix|mdast-.*|codemirror|@codemirror\/|views\/(why|reference)\/)/;
+      /^(library\/(index\.ts|motion\/|glide\/|build\/)|ml-matrix|maxrects-packer|mdast-.*|codemirror|@codemirror\/|views\/(why|reference)\/)/;
     expect([...atFirst].filter((path) => follows.test(path))).toEqual([]);
   });
 });

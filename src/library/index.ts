@@ -1,11 +1,16 @@
 /** The one list of the functions that formulas can call, and the types that views need of their values. */
 
 import { generalFunctions, gliderFunctions } from "./at-first.ts";
+import { blankPairs } from "./build/blank-pairs.ts";
 import { jointBevels } from "./build/joint-bevels.ts";
 import { jointGap } from "./build/joint-gap.ts";
+import { nestedSheets } from "./build/nested-sheets.ts";
 import { obliqueJoint } from "./build/oblique-joint.ts";
+import { propHeights } from "./build/prop-heights.ts";
 import { sandingProp } from "./build/sanding-prop.ts";
 import { skewForWashout } from "./build/skew-for-washout.ts";
+import { wingBlanks } from "./build/wing-blanks.ts";
+import { wingJig } from "./build/wing-jig.ts";
 import { flowEquivalentDihedral } from "./dihedral/flow-equivalent-dihedral.ts";
 import { flow } from "./flow/flow.ts";
 import { bestDecalage } from "./glide/best-decalage.ts";
@@ -27,6 +32,7 @@ import { lateralRoots } from "./stability/lateral-roots.ts";
 import { longitudinalModes } from "./stability/longitudinal-modes.ts";
 import { longitudinalRoots } from "./stability/longitudinal-roots.ts";
 
+export type { Pattern } from "./build/pattern-record.ts";
 export { type Fineness, latticeConvergence } from "./flow/convergence.ts";
 export type { Derivatives } from "./flow/derivatives-record.ts";
 export type { Flow } from "./flow/flow-record.ts";
@@ -74,5 +80,10 @@ export const functions: FunctionTable = functionTable([
   obliqueJoint,
   skewForWashout,
   jointGap,
+  wingJig,
+  propHeights,
+  wingBlanks,
+  nestedSheets,
+  blankPairs,
   ...generalFunctions,
 ]);
