@@ -2,13 +2,18 @@
 
 import { generalFunctions, gliderFunctions } from "./at-first.ts";
 import { blankPairs } from "./build/blank-pairs.ts";
+import { gustLoadFactor } from "./build/gust-load-factor.ts";
 import { jointBevels } from "./build/joint-bevels.ts";
 import { jointGap } from "./build/joint-gap.ts";
+import { jointStrength } from "./build/joint-strength.ts";
+import { jointStrips } from "./build/joint-strips.ts";
 import { nestedSheets } from "./build/nested-sheets.ts";
 import { obliqueJoint } from "./build/oblique-joint.ts";
 import { propHeights } from "./build/prop-heights.ts";
 import { sandingProp } from "./build/sanding-prop.ts";
+import { sectionTemplates } from "./build/section-templates.ts";
 import { skewForWashout } from "./build/skew-for-washout.ts";
+import { tossLoadFactor } from "./build/toss-load-factor.ts";
 import { wingBlanks } from "./build/wing-blanks.ts";
 import { wingJig } from "./build/wing-jig.ts";
 import { flowEquivalentDihedral } from "./dihedral/flow-equivalent-dihedral.ts";
@@ -85,5 +90,10 @@ export const functions: FunctionTable = functionTable([
   wingBlanks,
   nestedSheets,
   blankPairs,
+  jointStrips,
+  jointStrength,
+  tossLoadFactor,
+  gustLoadFactor,
+  sectionTemplates,
   ...generalFunctions,
 ]);

@@ -160,8 +160,8 @@ export const jointBevels = define({
   },
 });
 
-/** Where two chords meet along one line, the shorter one is glued all along. */
-const cutLength = ({ inner, outer, innerSkew, outerSkew, side }: JointPlace): number =>
+/** Length of a joint: where two chords meet along one line, the shorter one is glued all along. */
+export const cutLength = ({ inner, outer, innerSkew, outerSkew, side }: JointPlace): number =>
   Math.min(
     (side === "root" ? inner.root_chord : inner.tip_chord) / Math.cos(innerSkew),
     outer.root_chord / Math.cos(outerSkew),
