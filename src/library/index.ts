@@ -13,9 +13,12 @@ import { propHeights } from "./build/prop-heights.ts";
 import { sandingProp } from "./build/sanding-prop.ts";
 import { sectionTemplates } from "./build/section-templates.ts";
 import { skewForWashout } from "./build/skew-for-washout.ts";
+import { tailParts } from "./build/tail-parts.ts";
 import { tossLoadFactor } from "./build/toss-load-factor.ts";
+import { trimUnits } from "./build/trim-units.ts";
 import { wingBlanks } from "./build/wing-blanks.ts";
 import { wingJig } from "./build/wing-jig.ts";
+import { wingSeat } from "./build/wing-seat.ts";
 import { flowEquivalentDihedral } from "./dihedral/flow-equivalent-dihedral.ts";
 import { flow } from "./flow/flow.ts";
 import { bestDecalage } from "./glide/best-decalage.ts";
@@ -95,5 +98,8 @@ export const functions: FunctionTable = functionTable([
   tossLoadFactor,
   gustLoadFactor,
   sectionTemplates,
+  tailParts,
+  wingSeat,
+  trimUnits,
   ...generalFunctions,
 ]);
