@@ -30,8 +30,19 @@ export interface ComparedRow {
   readonly values: readonly Compared[];
 }
 
+/** The baseline or a trial, compiled and computed. */
+export interface ComparedColumn {
+  /** Null for the baseline. */
+  readonly trial: string | null;
+  /** Why the trial cannot be made; there is then no program. */
+  readonly error: string | null;
+  readonly program: Program | null;
+  /** The result of a cell, by id; undefined where it is not there, or not yet. */
+  readonly result: (id: string) => Result | undefined;
+}
+
 export interface Compared {
-  /** Null in a trial that cannot be made. */
+  /** Null in a trial that cannot be made, and where it is not there yet. */
   readonly result: Result | null;
   /** How far a number moved from the baseline in SI, and as a share of it; null for others and in the baseline. */
   readonly moved: number | null;
@@ -65,30 +76,49 @@ export function compareTrials(
   const made = chosen.map((trial) =>
     madeColumn(trial.name, () => compile(applyTrial(notebook, trial).cells, functions, baseline)),
   );
-  const columns = [{ trial: null, error: null, program: baseline }, ...made].map((column) => ({
-    ...column,
-    results: column.program && runPlan(column.program),
-  }));
+  const columns = [{ trial: null, error: null, program: baseline }, ...made].map((column): ComparedColumn => {
+    const results = column.program && runPlan(column.program);
+    return { ...column, result: (id) => results?.get(id) };
+  });
+  return comparisonOf(baseline, columns, texts ?? derivedNumbers(baseline), bandOf);
+}
+
+/**
+ * Compares columns that are computed already, the baseline first: the results of these formulas, then every check of the
+ * baseline.
+ */
+export function comparisonOf(
+  baseline: Program,
+  columns: readonly ComparedColumn[],
+  texts: readonly string[],
+  bandOf: (text: string) => number | null,
+): Comparison {
   const goals = goalsOf(baseline);
-  const values = (texts ?? derivedNumbers(baseline)).map((text): ComparedRow => {
-    const results = columns.map(({ program, results: computed }) => {
-      if (!program || !computed) return null;
-      // A cell's own error says more than that something waits for it.
-      const own = program.byName.get(text.trim());
-      if (own) return computed.get(own.id) ?? null;
-      const step = probe(program, text, "compared");
-      return step.run(step.inputs.map((id) => computed.get(id) as Result));
-    });
+  const values = texts.map((text): ComparedRow => {
     const goal = goals.get(text.trim()) ?? null;
+    const results = columns.map((column) => resultIn(column, text));
     return { text, kind: "value", goal, values: comparedNumbers(results, goal, bandOf(text)) };
   });
   const checks = baseline.cells.flatMap(({ id, kind }): ComparedRow[] => {
     const name = kind === "check" ? baseline.byId.get(id)?.name : undefined;
     if (!name) return [];
-    const results = columns.map(({ results: computed }) => computed?.get(id) ?? null);
+    const results = columns.map(({ result }) => result(id) ?? null);
     return [{ text: name, kind: "check", goal: null, values: comparedChecks(results) }];
   });
   return { columns: columns.map(({ trial, error }) => ({ trial, error })), rows: [...values, ...checks] };
+}
+
+/** The numbers that the checks of a program look at, in its order: what is worth comparing first. */
+export const checkedNumbers = (program: Program): string[] => [...goalsOf(program).keys()];
+
+function resultIn({ program, result }: ComparedColumn, text: string): Result | null {
+  if (!program) return null;
+  // A cell's own error says more than that something waits for it.
+  const own = program.byName.get(text.trim());
+  if (own) return result(own.id) ?? null;
+  const step = probe(program, text, "compared");
+  const inputs = step.inputs.map(result);
+  return inputs.every((input) => input !== undefined) ? step.run(inputs as Result[]) : null;
 }
 
 function madeColumn(

@@ -3,7 +3,15 @@ export { type FigureCell, figuresOnBoard, isFigure, moveFigure, pinFigure, unpin
 export type * from "./cell.ts";
 export { isNamed } from "./cell.ts";
 export { chartPaths } from "./chart-paths.ts";
-export { type Compared, type ComparedRow, type Comparison, compareTrials } from "./compare.ts";
+export {
+  type Compared,
+  type ComparedColumn,
+  type ComparedRow,
+  type Comparison,
+  checkedNumbers,
+  compareTrials,
+  comparisonOf,
+} from "./compare.ts";
 export { compile } from "./compile.ts";
 export { concealedBraces, concealedCells } from "./concealed.ts";
 export { Crew } from "./crew/crew.ts";

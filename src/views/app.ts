@@ -13,6 +13,7 @@ import { goTo } from "./go-to.ts";
 import { whenIdle } from "./idle-queue.ts";
 import { type InFile, Keeping, type KeptApp, type Shipped } from "./keeping/keeping.ts";
 import { LateFunctions } from "./late-functions.ts";
+import { loadTrials } from "./load-trials.ts";
 import { loadMarkdown } from "./note-cell.ts";
 import { tell } from "./notice.ts";
 import { OpenFile } from "./open-file.ts";
@@ -190,7 +191,7 @@ export class App extends LitElement {
 
   /** What was left out so that the page could be used sooner. */
   private async loadRest(): Promise<void> {
-    await Promise.all([this.lateFunctions.all().catch(this.functionsMissing), loadEditor(), loadWhy()]);
+    await Promise.all([this.lateFunctions.all().catch(this.functionsMissing), loadEditor(), loadWhy(), loadTrials()]);
     this.crew.warm("flow");
   }
 

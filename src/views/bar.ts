@@ -3,6 +3,7 @@ import { type HistoryStep, setTitle } from "../cells/index.ts";
 import type { Desk } from "./desk.ts";
 import type { Keeping } from "./keeping/keeping.ts";
 import { words as keepingWords } from "./keeping/words.ts";
+import { loadTrials } from "./load-trials.ts";
 import { stepWords } from "./step-words.ts";
 import { applyTheme, keptTheme, type Theme, themes } from "./theme-choice.ts";
 import { words } from "./words.ts";
@@ -40,12 +41,18 @@ export class Bar extends LitElement {
     super.connectedCallback();
     const { session } = this.desk;
     const update = (): void => this.requestUpdate();
+    void customElements.whenDefined("spanwise-trials").then(update);
     this.stops = [session.onNotebook(update), session.onSettled(update), this.keeping.onChange(update)];
   }
 
   override disconnectedCallback(): void {
     super.disconnectedCallback();
     for (const stop of this.stops) stop();
+  }
+
+  protected override updated(): void {
+    // Where there are none, their bar comes once nothing else is to do.
+    if (this.desk.session.own.trials.length > 0) void loadTrials();
   }
 
   /** Drawn once for an edit and for what follows from it. */
@@ -60,7 +67,7 @@ export class Bar extends LitElement {
       ${this.renderKept()}
       <p class="saving" role="status">${this.saving}</p>
       <p class="computing" role="status">${this.renderPending()}</p>
-      <spanwise-trials .desk=${this.desk}></spanwise-trials>
+      ${customElements.get("spanwise-trials") ? html`<spanwise-trials .desk=${this.desk}></spanwise-trials>` : nothing}
       ${this.renderChecks()}
       <div class="actions">
         ${this.renderHistory()}

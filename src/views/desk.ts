@@ -9,6 +9,8 @@ export interface Desk {
   /** Counts the notebooks opened: cells of two notebooks are never taken for each other. */
   readonly serial: number;
   readonly session: Session;
+  /** A further session, for what is not on the screen; whoever takes it disposes of it. */
+  readonly another: () => Session;
   readonly baseline: Baseline;
   /** What is typed but has not taken effect. */
   readonly drafts: Drafts;
@@ -24,10 +26,12 @@ export interface Desk {
 export function newDesk(session: Session, crew: Crew, drafts: Drafts, before?: Desk): Desk {
   before?.studies.dispose();
   before?.baseline.dispose();
+  const another = (): Session => new Session(session.functions, crew.compute);
   return {
     serial: before ? before.serial + 1 : 0,
     session,
-    baseline: new Baseline(session, () => new Session(session.functions, crew.compute)),
+    another,
+    baseline: new Baseline(session, another),
     drafts,
     swept: new SweptRows(),
     studies: new LiveStudies(session, crew),

@@ -14,13 +14,11 @@ import { QuestionCellView } from "./question-cell.ts";
 import { Sheet } from "./sheet.ts";
 import { StudyCellView } from "./study-cell.ts";
 import { TableCellView } from "./table-cell.ts";
-import { TrialBar } from "./trial-bar.ts";
 
 /** The one list of our elements. */
 const elements: readonly (readonly [string, CustomElementConstructor])[] = [
   ["spanwise-app", App as unknown as CustomElementConstructor],
   ["spanwise-bar", Bar],
-  ["spanwise-trials", TrialBar],
   ["spanwise-page", Page],
   ["spanwise-board", Board],
   ["spanwise-sheet", Sheet],

@@ -1,6 +1,10 @@
+import { readFileSync } from "node:fs";
+import { join } from "node:path";
 import type { Locator, Page } from "playwright-core";
+import { type Cell, readNotebook } from "../../src/cells/index.ts";
+import { root } from "../../src/tools/place.js";
 import { hindrances } from "./hindrances.ts";
-import { cell, openNotebook, setFormula, trainer, value } from "./notebooks.ts";
+import { cell, enterFormula, openNotebook, setFormula, trainer, value } from "./notebooks.ts";
 import { expect, test } from "./page.ts";
 
 const strip = (page: Page, name: string): Locator => page.locator(".strips").getByRole("button", { name, exact: true });
@@ -131,4 +135,131 @@ test("on a phone the trials stand in a line of their own, the one that is on in 
   const box = await strip(page, "a fourth one").boundingBox();
   expect(box && box.x >= 0 && box.x + box.width <= 390).toBe(true);
   expect(await page.evaluate(() => document.documentElement.scrollWidth)).toBe(390);
+});
+
+const compared = (page: Page): Promise<string[][]> =>
+  page
+    .locator(".compared tbody tr")
+    .evaluateAll((rows) =>
+      rows.map((row) =>
+        [...row.querySelectorAll("th code, td")].map((each) => (each.textContent ?? "").replace(/\s+/g, " ").trim()),
+      ),
+    );
+
+test("three trials are made and compared, and one is taken over with its reason; one step takes all back", async ({
+  open,
+}) => {
+  const { page } = await open({
+    viewport: { width: 1440, height: 900 },
+    permissions: ["clipboard-read", "clipboard-write"],
+  });
+  await openNotebook(page, trainer);
+  await makeTrial(page, "steep");
+  await setFormula(page, "tip_break", "14 deg");
+  await strip(page, "baseline").click();
+  await makeTrial(page, "flat");
+  await setFormula(page, "tip_break", "1 deg");
+  await strip(page, "baseline").click();
+  await makeTrial(page, "long");
+  await setFormula(page, "half", "240 mm");
+  await page.getByRole("button", { name: "Compare" }).click();
+  const heads = page.locator(".compared thead th");
+  await expect
+    .poll(() => heads.allTextContents().then((all) => all.map((each) => each.replace(/\s+/g, " ").trim())))
+    .toEqual([
+      "baseline 1 of 1 check holds",
+      "steep 1 of 1 check holds",
+      "flat 0 of 1 check holds",
+      "long on 1 of 1 check holds",
+    ]);
+  await expect.poll(async () => (await compared(page)).flat()).not.toContain("computing …");
+  const rows = await compared(page);
+  expect(rows.map(([label]) => label)).toEqual(["tip_break", "half", "eda", "enough_dihedral"]);
+  expect(rows[0]).toEqual(["tip_break", "9 deg", "14 deg +5 deg, +56%", "1 deg −8 deg, −89%", "9 deg as the baseline"]);
+  expect(rows[2]?.[2]).toMatch(/^[\d.]+ deg best \+[\d.]+ deg, \+\d+%$/);
+  expect(rows[3]?.[3]).toMatch(/^✕\s?fails by [\d.]+ deg$/);
+  expect(await hindrances(page)).toEqual([]);
+  // Another row, and none that is not wanted.
+  await page.getByRole("combobox", { name: "add a row" }).selectOption("loss");
+  await page.getByRole("button", { name: "leave out half" }).click();
+  await expect
+    .poll(async () => (await compared(page)).map(([label]) => label))
+    .toEqual(["tip_break", "eda", "loss", "enough_dihedral"]);
+  await page.getByRole("button", { name: "Copy as text" }).click();
+  await expect.poll(() => page.locator(".notice").textContent()).toContain("is copied");
+  const text = await page.evaluate(() => navigator.clipboard.readText());
+  const lines = text.split("\n").map((line) => line.split("\t"));
+  expect(lines[0]).toEqual(["", "unit", "baseline", "steep", "flat", "long"]);
+  expect(lines[1]).toEqual(["tip_break", "deg", "9", "14", "1", "9"]);
+  expect(lines[4]?.[4]).toMatch(/^fails by [\d.]+ deg$/);
+  // Taken over.
+  await page.locator(".compared").getByRole("button", { name: "steep", exact: true }).click();
+  await expect.poll(() => isOn(page, "steep")).toBe(true);
+  const steep = await value(page, "eda");
+  await page.getByRole("button", { name: "more for the trial steep" }).click();
+  await page.getByRole("menuitem", { name: /^Take over/ }).click();
+  const dialog = page.getByRole("dialog");
+  await dialog.getByRole("button", { name: "Take it over" }).click();
+  expect(await dialog.count()).toBe(1);
+  await dialog.getByLabel("why", { exact: true }).fill("rights itself sooner");
+  expect(await hindrances(page)).toEqual([]);
+  await dialog.getByRole("button", { name: "Take it over" }).click();
+  await expect.poll(() => isOn(page, "baseline")).toBe(true);
+  expect(await value(page, "eda")).toBe(steep);
+  await expect.poll(() => cell(page, "eda").locator(".change").count()).toBe(0);
+  const decision = page.getByRole("group", { name: "decision" }).first();
+  expect(await decision.textContent()).toContain("rights itself sooner");
+  expect(await decision.textContent()).toContain("as it was: tip_break 9 deg");
+  expect(await page.locator(".strips .strip").allTextContents()).toEqual(["baseline", "flat", "long"]);
+  await page.getByRole("button", { name: "Undo: take over the trial steep" }).click();
+  await expect.poll(() => isOn(page, "steep")).toBe(true);
+  expect(await page.getByRole("group", { name: "decision" }).count()).toBe(1);
+  await strip(page, "baseline").click();
+  await expect.poll(() => value(page, "tip_break")).toBe("9 deg");
+  expect(await cell(page, "tip_break").locator(".change").count()).toBe(0);
+});
+
+test("slow values of trials that are not on come one by one, and nothing that is typed waits for them", async ({
+  open,
+}) => {
+  const { page } = await open({ viewport: { width: 1440, height: 900 } });
+  const demo = readNotebook(readFileSync(join(root, "notebooks", "plover.json"), "utf8"));
+  const slow: Cell[] = [
+    { id: "s1", kind: "derived", name: "fall", formula: "recovery(plover, bank: 30 deg, seconds: 60 s)" },
+    { id: "s2", kind: "derived", name: "lost", formula: "fall.height_lost" },
+    { id: "s3", kind: "check", name: "low_loss", formula: "lost < 100 m" },
+  ];
+  const trials = [8, 12, 14].map((angle) => ({ name: `tips of ${angle}`, set: { tip_break: `${angle} deg` } }));
+  await openNotebook(page, { ...demo, title: "Flown", cells: [...demo.cells, ...slow], trials });
+  await expect.poll(() => value(page, "lost"), { timeout: 25_000 }).toMatch(/^[\d.]+ m$/);
+  await page.getByRole("button", { name: "Compare" }).click();
+  const lost = async (): Promise<string[] | undefined> => (await compared(page)).find(([label]) => label === "lost");
+  await expect.poll(async () => (await lost())?.[1]).toMatch(/^[\d.]+ m/);
+  expect((await lost())?.slice(2)).toContain("computing …");
+  // Of what is typed meanwhile each letter is there at once.
+  const box = await enterFormula(page, "span");
+  await box.fill("470 mm");
+  await expect.poll(() => value(page, "span")).toBe("470 mm");
+  await expect
+    .poll(async () => (await lost())?.slice(1).every((each) => /^[\d.]+ m/.test(each) && !each.includes("computed")), {
+      timeout: 60_000,
+    })
+    .toBe(true);
+  expect(new Set(await lost()).size).toBe(5);
+});
+
+test("a difference smaller than what the givens may be off is told as none that could be seen", async ({ open }) => {
+  const { page } = await open({ viewport: { width: 1440, height: 900 } });
+  const cells = trainer.cells.map((each) =>
+    each.kind === "given" && each.name === "tip_break" ? { ...each, plus_minus: "1 deg" } : each,
+  );
+  const trials = [
+    { name: "a hair steeper", set: { tip_break: "9.1 deg" } },
+    { name: "steep", set: { tip_break: "14 deg" } },
+  ];
+  await openNotebook(page, { ...trainer, cells, trials });
+  await page.getByRole("button", { name: "Compare" }).click();
+  const eda = async (): Promise<string[] | undefined> => (await compared(page)).find(([label]) => label === "eda");
+  await expect.poll(async () => (await eda())?.[2], { timeout: 15_000 }).toContain("no difference you could see");
+  await expect.poll(async () => (await eda())?.[3]).toMatch(/\+[\d.]+ deg/);
 });

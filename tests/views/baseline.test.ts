@@ -1,5 +1,5 @@
 import { expect, test } from "vitest";
-import { Crew, editCell, Session } from "../../src/cells/index.ts";
+import { Crew, editCell, insertTrial, Session } from "../../src/cells/index.ts";
 import { functions } from "../../src/library/index.ts";
 import { Baseline } from "../../src/views/baseline.ts";
 import { FakePort } from "../cells/crew/fake-port.ts";
@@ -48,4 +48,48 @@ test("an edit after they are there changes nothing of them", async () => {
   session.edit((notebook) => editCell(notebook, "1", { formula: "7.9" }));
   await port.workAll();
   expect(tell()).toEqual([2.4, 2, 4.4]);
+});
+
+test("while a trial is on they are those of the notebook's own, and afterwards those of before", async () => {
+  const { port, session, tell } = await opened();
+  await port.workAll();
+  session.edit((notebook) =>
+    insertTrial(editCell(notebook, "1", { formula: "7.9" }), { name: "x", set: { a: "1.4" } }),
+  );
+  await port.workAll();
+  expect(tell()).toEqual([2.4, 2, 4.4]);
+  session.turnOn(0);
+  expect(tell()).toEqual([7.9, 8, 15.9]);
+  await port.workAll();
+  expect(tell()).toEqual([7.9, 8, 15.9]);
+  session.turnOn(null);
+  expect(tell()).toEqual([2.4, 2, 4.4]);
+});
+
+test("they follow an edit of the notebook's own while a trial is on, and a trial that is turned on by taking back", async () => {
+  const { port, session, tell } = await opened();
+  await port.workAll();
+  session.edit((notebook) => insertTrial(notebook, { name: "x", set: { a: "1.4" } }));
+  session.turnOn(0);
+  session.edit((notebook) => editCell(notebook, "3", { formula: "b - a" }));
+  await port.workAll();
+  expect(tell()[2]).toBeCloseTo(-0.4, 12);
+  session.turnOn(null);
+  session.edit((notebook) => editCell(notebook, "1", { formula: "5.5" }));
+  session.turnOn(0);
+  await port.workAll();
+  expect(tell()[0]).toBe(5.5);
+});
+
+test("made anew by a step they are those after it, and those before it where it is taken back", async () => {
+  const { port, session, baseline, tell } = await opened();
+  await port.workAll();
+  session.edit((notebook) => editCell(notebook, "1", { formula: "7.9" }));
+  await port.workAll();
+  await baseline.renew();
+  expect(tell()).toEqual([7.9, 8, 15.9]);
+  session.undo();
+  expect(tell()).toEqual([2.4, 2, 4.4]);
+  session.redo();
+  expect(tell()).toEqual([7.9, 8, 15.9]);
 });

@@ -1,8 +1,11 @@
-import { html, LitElement, nothing, type TemplateResult } from "lit";
-import { changesSince, type Trial, withTrial } from "../cells/index.ts";
-import type { Desk } from "./desk.ts";
-import { tell } from "./notice.ts";
-import { words } from "./trial-words.ts";
+import { html, LitElement, nothing, type PropertyValues, type TemplateResult } from "lit";
+import { changesSince, type Trial, withTrial } from "../../cells/index.ts";
+import type { Desk } from "../desk.ts";
+import { tell } from "../notice.ts";
+import type { ComparisonPanel } from "./comparison-panel.ts";
+import { settingsText } from "./settings-text.ts";
+import { makeTrial, nameRefusal, openTrialMenu, renameIt } from "./trial-actions.ts";
+import { words } from "./words.ts";
 
 /** The trials as strips, of which one is on: the baseline, or a trial; each switches by a click, all by one key. */
 export class TrialBar extends LitElement {
@@ -13,6 +16,7 @@ export class TrialBar extends LitElement {
   /** Why the name that is typed cannot be taken. */
   declare refusal: string | null;
   private stops: (() => void)[] = [];
+  private panel: ComparisonPanel | null = null;
   private drawn: readonly unknown[] = [];
 
   constructor() {
@@ -35,6 +39,7 @@ export class TrialBar extends LitElement {
     super.disconnectedCallback();
     for (const stop of this.stops) stop();
     window.removeEventListener("keydown", this.key);
+    this.panel?.remove();
   }
 
   /** Drawn again where something of it changed, and after a pause where that is only what a drag sets. */
@@ -49,9 +54,13 @@ export class TrialBar extends LitElement {
 
   private readonly draw = (): void => this.requestUpdate();
 
-  protected override updated(): void {
+  protected override updated(changed: PropertyValues): void {
+    const isGone = this.desk.session.own.trials.length === 0;
+    if (this.panel && (isGone || this.panel.desk !== this.desk)) this.endComparison();
+    if (changed.has("desk")) this.entered = null;
     // Always to be seen, also where there are more than the screen has room for.
-    this.querySelector("[aria-pressed=true]")?.scrollIntoView({ block: "nearest", inline: "nearest" });
+    const strip = this.querySelector("[aria-pressed=true]");
+    (strip?.closest(".strip-place") ?? strip)?.scrollIntoView({ block: "nearest", inline: "nearest" });
   }
 
   protected override render(): TemplateResult {
@@ -61,15 +70,16 @@ export class TrialBar extends LitElement {
     return html`<div class="strips" role="group" aria-label=${words.trials}>
       ${trials.length === 0 ? nothing : [...strips, ...trials.map((trial, index) => this.renderTrial(trial, index))]}
       ${session.readOnly ? nothing : html`<button type="button" class="new-trial" title=${this.makeHint} @click=${this.make}><span aria-hidden="true">+</span> ${words.make}</button>`}
+      ${trials.length === 0 ? nothing : html`<button type="button" class="new-trial compare" title=${words.compareHint} aria-expanded=${this.panel ? "true" : "false"} @click=${this.compare}>${words.compare}</button>`}
     </div>
     <p class="unseen" role="status">${this.said}</p>
-    <p class="on-paper">${session.trial ? words.onPaper(session.trial.name, changesText(session.trial)) : ""}</p>`;
+    <p class="on-paper">${session.trial ? words.onPaper(session.trial.name, settingsText(session.trial.set)) : ""}</p>`;
   }
 
   private renderTrial(trial: Trial, index: number): TemplateResult {
     if (this.entered === index) return this.renderName(trial, index);
     const isOn = this.desk.session.trialIndex === index;
-    return html`<span class="strip-place">${this.renderStrip(index, trial.name, words.changes(changesText(trial)))}
+    return html`<span class="strip-place">${this.renderStrip(index, trial.name, words.changes(settingsText(trial.set)))}
       ${
         isOn
           ? html`<button type="button" class="strip-more" aria-haspopup="menu" aria-label=${words.more(trial.name)}
@@ -125,14 +135,34 @@ export class TrialBar extends LitElement {
     if (count > 1) this.turnOn(place === 0 ? null : place - 1);
   };
 
-  private readonly make = async (): Promise<void> => {
-    const { makeTrial } = await import("./trial-actions.ts");
-    await this.enterName(makeTrial(this.desk));
+  private readonly make = (): void => {
+    void this.enterName(makeTrial(this.desk));
   };
 
-  private readonly openMenu = async (event: Event): Promise<void> => {
+  /** Shows all trials side by side below page and board, or no longer. */
+  private readonly compare = async (): Promise<void> => {
+    if (this.panel) return this.endComparison();
+    const { ComparisonPanel } = await import("./comparison-panel.ts");
+    if (!customElements.get("spanwise-comparison")) customElements.define("spanwise-comparison", ComparisonPanel);
+    const panel = document.createElement("spanwise-comparison") as ComparisonPanel;
+    panel.desk = this.desk;
+    panel.onClose = () => this.endComparison();
+    this.panel = panel;
+    this.closest("spanwise-app")?.append(panel);
+    this.requestUpdate();
+    await panel.begin();
+  };
+
+  private endComparison(): void {
+    const hadFocus = this.panel?.contains(document.activeElement);
+    this.panel?.remove();
+    this.panel = null;
+    this.requestUpdate();
+    if (hadFocus) this.querySelector<HTMLElement>(".compare")?.focus();
+  }
+
+  private readonly openMenu = (event: Event): void => {
     const anchor = event.currentTarget as HTMLElement;
-    const { openTrialMenu } = await import("./trial-actions.ts");
     openTrialMenu(this.desk, anchor, (index) => void this.enterName(index));
   };
 
@@ -144,8 +174,7 @@ export class TrialBar extends LitElement {
   }
 
   /** Says at once what would be refused; the name is taken when it is left. */
-  private async judge(index: number, name: string): Promise<void> {
-    const { nameRefusal } = await import("./trial-actions.ts");
+  private judge(index: number, name: string): void {
     this.refusal = nameRefusal(this.desk, index, name);
   }
 
@@ -162,18 +191,10 @@ export class TrialBar extends LitElement {
     if (index === null) return;
     this.entered = null;
     if (takes && this.refusal === null) {
-      const { renameIt } = await import("./trial-actions.ts");
       renameIt(this.desk, index, name);
     }
     this.refusal = null;
     await this.updateComplete;
     if (keepFocus) this.querySelector<HTMLElement>("[aria-pressed=true]")?.focus();
   }
-}
-
-/** "tip_break 7 deg, panels[2].length 120": what a trial sets, the first few. */
-function changesText({ set }: Trial): string {
-  const changes = Object.entries(set);
-  const told = changes.slice(0, 6).map(([target, text]) => words.settings(target, text));
-  return told.join(", ") + (changes.length > told.length ? " …" : "");
 }

@@ -8,11 +8,12 @@ import {
   removeTrial,
   renameTrial,
   trialOfChanges,
-} from "../cells/index.ts";
-import type { Desk } from "./desk.ts";
-import { openMenu } from "./menu.ts";
-import { tell } from "./notice.ts";
-import { words } from "./trial-words.ts";
+} from "../../cells/index.ts";
+import type { Desk } from "../desk.ts";
+import { openMenu } from "../menu.ts";
+import { tell } from "../notice.ts";
+import { openAdoptDialog } from "./adopt-dialog.ts";
+import { words } from "./words.ts";
 
 /**
  * Makes a trial and turns it on: of what was edited since the notebook was opened, whose baseline is given back; or one
@@ -35,7 +36,7 @@ export function makeTrial({ session, baseline }: Desk): number | null {
         : trialOfChanges(baseline.notebook, notebook, name),
     length,
   );
-  tell(words.made(name, changes.length));
+  tell(words.made(changes.length));
   return length;
 }
 
@@ -74,6 +75,7 @@ export function openTrialMenu(desk: Desk, anchor: HTMLElement, rename: (index: n
     { label: words.duplicate, act: () => rename(makeTrial(desk) ?? index) },
     ...(index > 0 ? [{ label: words.moveBefore, act: () => move(index - 1) }] : []),
     ...(index < trials.length - 1 ? [{ label: words.moveAfter, act: () => move(index + 1) }] : []),
+    { label: words.adopt, parted: true, act: () => openAdoptDialog(desk, index) },
     { label: words.remove, parted: true, act: () => remove(desk, index) },
   ]);
 }
