@@ -1,5 +1,5 @@
 /** A trial made from a point of a study. */
-import type { Notebook, Outcome } from "../cells/index.ts";
+import { freeTrialName, insertTrial, type Outcome, removeTrial } from "../cells/index.ts";
 import { unitOf } from "../library/at-first.ts";
 import type { Desk } from "./desk.ts";
 import { joinUnit } from "./format.ts";
@@ -33,23 +33,23 @@ export function formulaOf({ unit, value }: Setting, figures = 6): string {
 export const settingsText = (settings: readonly Setting[], figures = 4): string =>
   settings.map((setting) => `${setting.target} ${formulaOf(setting, figures)}`).join(", ");
 
-/** Puts a trial with these settings after the others, under a name that none has; one step to undo. */
+/**
+ * Puts a trial with these settings after the others, under a name that none has; one step to undo. Where a trial is on it
+ * has what that one sets, too, since the point was computed with it.
+ */
 export function makeTrial({ session }: Desk, settings: readonly Setting[]): void {
-  const name = freeName(session.notebook, settingsText(settings));
+  const name = freeTrialName(session.own, settingsText(settings));
   const set = Object.fromEntries(settings.map((setting) => [setting.target, formulaOf(setting)]));
-  session.edit((notebook) => ({ ...notebook, trials: [...notebook.trials, { name, set }] }));
+  const trial = { name, set: { ...session.trial?.set, ...set } };
+  session.editOwn((notebook) => insertTrial(notebook, trial));
   const step = session.steps.undo;
   const act = (): void => {
     if (session.steps.undo === step) session.undo();
-    else session.edit((notebook) => ({ ...notebook, trials: notebook.trials.filter((each) => each.name !== name) }));
+    else
+      session.editOwn((notebook) => {
+        const index = notebook.trials.findIndex((each) => each.name === name);
+        return index < 0 ? notebook : removeTrial(notebook, index);
+      });
   };
   tell(words.trialMade(name), { label: words.takeBack, act });
-}
-
-function freeName({ trials }: Notebook, name: string): string {
-  const taken = new Set(trials.map((trial) => trial.name));
-  if (!taken.has(name)) return name;
-  let number = 2;
-  while (taken.has(`${name} (${number})`)) number++;
-  return `${name} (${number})`;
 }
