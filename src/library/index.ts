@@ -9,6 +9,7 @@ import { jointStrength } from "./build/joint-strength.ts";
 import { jointStrips } from "./build/joint-strips.ts";
 import { nestedSheets } from "./build/nested-sheets.ts";
 import { obliqueJoint } from "./build/oblique-joint.ts";
+import { partsList } from "./build/parts-list.ts";
 import { propHeights } from "./build/prop-heights.ts";
 import { sandingProp } from "./build/sanding-prop.ts";
 import { sectionTemplates } from "./build/section-templates.ts";
@@ -16,9 +17,11 @@ import { skewForWashout } from "./build/skew-for-washout.ts";
 import { tailParts } from "./build/tail-parts.ts";
 import { tossLoadFactor } from "./build/toss-load-factor.ts";
 import { trimUnits } from "./build/trim-units.ts";
+import { weighIn } from "./build/weigh-in.ts";
 import { wingBlanks } from "./build/wing-blanks.ts";
 import { wingJig } from "./build/wing-jig.ts";
 import { wingSeat } from "./build/wing-seat.ts";
+import { workOrder } from "./build/work-order.ts";
 import { flowEquivalentDihedral } from "./dihedral/flow-equivalent-dihedral.ts";
 import { flow } from "./flow/flow.ts";
 import { bestDecalage } from "./glide/best-decalage.ts";
@@ -101,5 +104,8 @@ export const functions: FunctionTable = functionTable([
   tailParts,
   wingSeat,
   trimUnits,
+  weighIn,
+  partsList,
+  workOrder,
   ...generalFunctions,
 ]);

@@ -148,9 +148,7 @@ function hollow(
         [high * chord, thickness + 0.004],
       ],
     ],
-    labels: [
-      { text: `${name}, chord ${numberText(chord, "mm")}, leading edge left`, at: [chord / 2, thickness + 0.009] },
-    ],
+    labels: [nameLabel(name, chord, [chord / 2, thickness + 0.009])],
   };
 }
 
@@ -162,6 +160,13 @@ function former(name: string, curve: readonly Point[], card: number): FlatPart {
     name,
     thickness: card,
     edges: edgesAround([[0, 0], [chord, 0], ...curve.map(([x, z]): Point => [x, z + foot]).reverse()]),
-    labels: [{ text: `${name}, chord ${numberText(chord, "mm")}, leading edge left`, at: [chord / 2, foot / 2] }],
+    labels: [nameLabel(name, chord, [chord / 2, foot / 2])],
   };
+}
+
+/** Name and chord, small enough for a narrow card. */
+function nameLabel(name: string, chord: number, at: Point) {
+  const text = `← front, ${name}, chord ${numberText(chord, "mm")}`;
+  // A letter is about 0.55 of its height wide.
+  return { text, at, size: Math.min(0.003, (0.9 * chord) / (0.55 * text.length)) };
 }

@@ -110,7 +110,7 @@ export const wingSeat = define({
 /** The seat from its left side, the nose to the left; the balance point is scored where it lies within. */
 function side(length: number, front: number, rear: number, width: number, balance: number | undefined): FlatPart {
   const isWithin = balance !== undefined && balance > 0 && balance < length;
-  const marked = balance ?? 0;
+  const marked = isWithin ? balance : 0;
   return {
     name: "seat, side",
     thickness: width,
@@ -131,7 +131,7 @@ function side(length: number, front: number, rear: number, width: number, balanc
     labels: [
       {
         text: "seat, nose this way ←",
-        at: [length * 0.3, Math.min(front, rear) / 2],
+        at: [marked < length / 2 ? (marked + length) / 2 : marked / 2, Math.min(front, rear) / 2],
         size: Math.min(0.003, Math.min(front, rear) / 2),
       },
     ],
