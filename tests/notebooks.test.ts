@@ -21,27 +21,32 @@ describe.each(names)("%s", (name) => {
     expect(writeNotebook(readNotebook(text))).toBe(text);
   });
 
-  test("evaluates without an error, and every check holds", () => {
-    const program = compile(readNotebook(text).cells, functions);
-    const results = [...runPlan(program)];
-    expect(results.flatMap(([id, result]) => (result.ok ? [] : [`${id}: ${result.error.message}`]))).toEqual([]);
-    const failed = program.steps.filter(({ id, cell }) => cell.kind === "check" && !holds(id));
-    expect(failed.map((step) => step.name)).toEqual([]);
+  const notebook = readNotebook(text);
+  const expected = Object.entries(notebook.expect ?? {});
 
-    function holds(of: string): boolean {
-      return results.some(([id, result]) => id === of && result.ok && result.value === true);
+  test("evaluates without an error, every check holds, and what is expected comes out", () => {
+    const program = compile([...notebook.cells, ...expected.flatMap(probesOf)], functions);
+    const results = runPlan(program);
+    const faults = [...results].flatMap(([id, result]) => (result.ok ? [] : [`${id}: ${result.error.message}`]));
+    expect(faults).toEqual([]);
+    const failed = program.steps.filter(({ id, cell }) => cell.kind === "check" && outcome(id) !== true);
+    expect(failed.map((step) => step.name)).toEqual([]);
+    const wrong = expected.filter((_, index) => outcome(`expect_within_${index}`) !== true);
+    expect(wrong.map(([name, told]) => `${name} is not ${told}`)).toEqual([]);
+
+    function outcome(of: string): unknown {
+      const result = results.get(of);
+      return result?.ok ? result.value : undefined;
     }
   });
-
-  test.each(Object.entries(readNotebook(text).expect ?? {}))("%s is %s", (name, expected) => {
-    const [value = "", tolerance = ""] = expected.split("±");
-    const probe = (id: string, formula: string) => ({ id, kind: "derived", name: id, formula }) as const;
-    const cells = [
-      ...readNotebook(text).cells,
-      probe("expect_difference", `abs(${name} - (${value}))`),
-      probe("expect_within", `expect_difference <= ${tolerance}`),
-    ];
-    const results = runPlan(compile(cells, functions));
-    expect(results.get("expect_within")).toMatchObject({ ok: true, value: true });
-  });
 });
+
+/** Cells that are true where a value comes out as expected, written as "value ± tolerance". */
+function probesOf([name, told]: readonly [string, string], index: number) {
+  const [value = "", tolerance = ""] = told.split("±");
+  const probe = (id: string, formula: string) => ({ id, kind: "derived", name: id, formula }) as const;
+  return [
+    probe(`expect_off_${index}`, `abs(${name} - (${value}))`),
+    probe(`expect_within_${index}`, `expect_off_${index} <= ${tolerance}`),
+  ];
+}

@@ -2,6 +2,7 @@ import { readFileSync } from "node:fs";
 import { join } from "node:path";
 import { type Cell, type Notebook, readNotebook, Session } from "../../src/cells/index.ts";
 import { functions } from "../../src/library/index.ts";
+import { quickPart } from "../cells/quick-part.ts";
 import type { Bench, BenchContext, Row } from "./bench.ts";
 import { heapOf } from "./heap.ts";
 import { ratioText } from "./timing.ts";
@@ -33,7 +34,7 @@ function rowOf(figure: string, { early, late }: Heaps): Row {
 async function inNode({ root }: BenchContext): Promise<Heaps> {
   if (!globalThis.gc) throw new Error("got no gc, expected --expose-gc");
   const session = new Session(functions);
-  session.open(readNotebook(readFileSync(join(root, "notebooks", "plover.json"), "utf8")));
+  session.open(quickPart(readNotebook(readFileSync(join(root, "notebooks", "plover.json"), "utf8"))));
   const until = async (from: number, to: number): Promise<number> => {
     await editDemo(session, from, to, () => session.settled());
     await new Promise((resolve) => setTimeout(resolve, 100));

@@ -8,6 +8,7 @@ import { runPlan } from "../../src/cells/plan.ts";
 import { prepareStudy } from "../../src/cells/studies/prepare.ts";
 import { rowsOf, workOn } from "../../src/cells/studies/work.ts";
 import { functions } from "../../src/library/index.ts";
+import { quickPart } from "../cells/quick-part.ts";
 import type { Bench } from "./bench.ts";
 import { perCall, ratioText } from "./timing.ts";
 
@@ -22,7 +23,7 @@ function studyOf(notebook: Notebook, fields: Fields) {
 /** Variants of whole designs in one thread: as studies run them, against the notebook written anew for each. */
 const variants: Bench = async ({ root }) => {
   const open = (name: string) => readNotebook(readFileSync(join(root, "notebooks", name), "utf8"));
-  const plover = open("plover.json");
+  const plover = quickPart(open("plover.json"));
   const study = studyOf(plover, {
     study: "sweep",
     inputs: [{ input: "tip_break", points: 400 }],

@@ -8,8 +8,9 @@ import { readNotebook, writeNotebook } from "../../src/cells/notebook-file.ts";
 import { kinds } from "../../src/cells/notebook-schema.ts";
 import { runPlan } from "../../src/cells/plan.ts";
 import { functions } from "../../src/library/index.ts";
+import { quickPart } from "./quick-part.ts";
 
-const plover = readNotebook(readFileSync(new URL("../../notebooks/plover.json", import.meta.url), "utf8"));
+const plover = quickPart(readNotebook(readFileSync(new URL("../../notebooks/plover.json", import.meta.url), "utf8")));
 const programOf = (notebook: Notebook) => compile(notebook.cells, functions);
 const empty: Notebook = { title: "", cells: [], trials: [] };
 

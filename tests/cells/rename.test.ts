@@ -9,8 +9,9 @@ import { readNotebook, writeNotebook } from "../../src/cells/notebook-file.ts";
 import { runPlan } from "../../src/cells/plan.ts";
 import { rename } from "../../src/cells/rename.ts";
 import { functions } from "../../src/library/index.ts";
+import { quickPart } from "./quick-part.ts";
 
-const plover = readNotebook(readFileSync(new URL("../../notebooks/plover.json", import.meta.url), "utf8"));
+const plover = quickPart(readNotebook(readFileSync(new URL("../../notebooks/plover.json", import.meta.url), "utf8")));
 const idOf = (notebook: Notebook, name: string): string =>
   notebook.cells.find((cell) => isNamed(cell) && readSignature(cell.name).name === name)?.id ?? "";
 

@@ -9,6 +9,7 @@ import { runPlan } from "../../../src/cells/plan.ts";
 import { prepareStudy, studyNamed } from "../../../src/cells/studies/prepare.ts";
 import { rowsOf, workOn } from "../../../src/cells/studies/work.ts";
 import { functions } from "../../../src/library/index.ts";
+import { quickPart } from "../quick-part.ts";
 import { editedNotebook } from "../random-edits.ts";
 import { notebookWith } from "./study-cases.ts";
 
@@ -57,7 +58,9 @@ test("a sweep of any random notebook gives what the notebook gives with the valu
 });
 
 test("studies of the demo run whole: every sort, over the real design", () => {
-  const plover = readNotebook(readFileSync(new URL("../../../notebooks/plover.json", import.meta.url), "utf8"));
+  const plover = quickPart(
+    readNotebook(readFileSync(new URL("../../../notebooks/plover.json", import.meta.url), "utf8")),
+  );
   const study = (fields: Partial<StudyCell>): StudyCell => ({
     id: "study",
     kind: "study",
