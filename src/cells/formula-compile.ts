@@ -48,8 +48,9 @@ export function compileTree(tree: TypedTree, compilation: Compilation): Run {
       const { field } = tree;
       const record = tree.of.shape;
       // Its own shape may have been given another unit by the cell.
-      if (record.kind === "record" && fieldOf(record, field)?.optional) {
-        return optionalField(of, field, describe(record), tree.at);
+      const shape = record.kind === "record" && fieldOf(record, field);
+      if (shape && shape.optional === true) {
+        return optionalField(of, field, messages.fieldLeftOut(field, describe(record), shape.absent), tree.at);
       }
       return (inputs, parameters) => (of(inputs, parameters) as RecordValue)[field] as Value;
     }
@@ -166,10 +167,10 @@ const comparisons: Readonly<Record<ComparisonSign, (a: Value, b: Value) => boole
 };
 
 /** A field that records of its kind may lack: without it, an error that says so. */
-function optionalField(of: Run, field: string, record: string, at: Range): Run {
+function optionalField(of: Run, field: string, without: string, at: Range): Run {
   return (inputs, parameters) => {
     const found = (of(inputs, parameters) as RecordValue)[field];
-    if (found === undefined) throw new FormulaError("out_of_domain", messages.fieldLeftOut(field, record), at);
+    if (found === undefined) throw new FormulaError("out_of_domain", without, at);
     return found;
   };
 }

@@ -114,8 +114,10 @@ export const messages = {
   noFields: (got: string) => `Only records have fields; this is ${got}.`,
   unknownField: (field: string, nearest: string | null, all: readonly string[]) =>
     `There is no field ${field}.${nearest ? maybe(nearest) : ` ${all.length === 1 ? "The only field is" : "The fields are"} ${list(all.slice(0, 30)).replace(" or ", " and ")}.`}`,
-  fieldLeftOut: (field: string, record: string) =>
-    `There is no ${field} here: this is ${record} made without it. Add it, or what it follows from, where it is made.`,
+  fieldLeftOut: (field: string, record: string, absent?: string) =>
+    absent
+      ? `There is no ${field} here: it is left out ${absent}.`
+      : `There is no ${field} here: this is ${record} made without it. Add it, or what it follows from, where it is made.`,
   notAList: (got: string) => `Only lists have elements; this is ${got}.`,
   indexNumber: (got: string) => `An element is counted by a number from 1 on; this is ${got}.`,
   indexRange: (index: number, length: number) =>

@@ -19,6 +19,8 @@ export interface Notes {
   readonly default?: number | string | boolean;
   /** May be left out, and is then undefined. */
   readonly optional?: true;
+  /** Where a result lacks it: "where it does not settle". Its summary and the error of who asks for it say so. */
+  readonly absent?: string;
 }
 
 export interface NumberShape extends Notes {
@@ -149,7 +151,16 @@ export function functionTable(specs: readonly unknown[]): FunctionTable {
 
 /** A number told in `unit`; its dimension is the unit's. */
 export const number = <const N extends Notes = Record<never, never>>(unit: string, summary: string, notes?: N) =>
-  ({ kind: "number", dimension: unitOf(unit).dimension, unit, summary, ...notes }) as NumberShape & N;
+  ({
+    kind: "number",
+    dimension: unitOf(unit).dimension,
+    unit,
+    summary: withAbsence(summary, notes),
+    ...notes,
+  }) as NumberShape & N;
+
+const withAbsence = (summary: string, notes?: Notes): string =>
+  notes?.absent ? `${summary}; left out ${notes.absent}` : summary;
 
 /** A number of any dimension; see AnyNumberShape. */
 export const anyNumber = <const N extends Notes = Record<never, never>>(summary: string, notes?: N, power = 1) =>

@@ -14,8 +14,9 @@ const bestDecalageRecord = record(
     decalage: number("deg", "what the wing's seat stands steeper than the tailplane"),
     change: number("deg", "how much more that is than it has"),
     trim: { ...trimRecord, summary: "the glide with it" },
-    saved: number("m/s", "by how much it sinks less than as it is; left out where it does not trim as it is", {
+    saved: number("m/s", "by how much it sinks less than as it is", {
       optional: true,
+      absent: "where it does not trim as it is",
     }),
   },
   (best) => `${numberText(best.decalage, "deg")}, sinking ${numberText(best.trim.sink, "m/s")}`,

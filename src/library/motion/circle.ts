@@ -16,7 +16,7 @@ export const circle = define({
     "the steady circle of a glider",
     {
       bank: number("deg", "bank, to the right"),
-      radius: number("m", "radius of the circle over ground; left out where it glides straight", { optional: true }),
+      radius: number("m", "radius of the circle over ground", { optional: true, absent: "where it glides straight" }),
       turn_rate: number("deg/s", "turning about the vertical, to the right"),
       speed: number("m/s", "speed along the path"),
       sink: number("m/s", "height lost each second"),

@@ -7,28 +7,31 @@ export const recoveryRecord = record(
   "what a glider does that is let go in a bank",
   {
     verdict: text("settles, keeps circling, spirals in, swings, or stalls"),
-    settling_time: number("s", "until bank and speed stay near their trim; left out where they do not", {
+    settling_time: number("s", "until bank and speed stay near their trim", {
       optional: true,
+      absent: "where bank and speed never stay near their trim",
     }),
-    spiral_half_time: number("s", "time in which a small bank halves by itself; left out where it grows", {
+    spiral_half_time: number("s", "time in which a small bank halves by itself", {
       optional: true,
+      absent: "where a small bank grows",
     }),
-    spiral_double_time: number("s", "time in which a small bank doubles; left out where it dies away", {
+    spiral_double_time: number("s", "time in which a small bank doubles", {
       optional: true,
+      absent: "where a small bank dies away",
     }),
     banked_integral: number("s", "bank off its trim, added up over time, over what it was at first"),
     height_lost: number("m", "height lost beyond that of the steady glide, until it settles or the flight ends"),
     trim_bank: number("deg", "bank of the steady glide that it aims at, to the right"),
     trim_speed: number("m/s", "its speed"),
     trim_sink: number("m/s", "its sink"),
-    trim_radius: number("m", "radius of its circle; left out where it is straight", { optional: true }),
+    trim_radius: number("m", "radius of its circle", { optional: true, absent: "where it flies straight" }),
     worst_angle: number("deg", "largest angle of attack on the way"),
     stall_angle: number("deg", "angle of attack of its slowest steady flight, where it stalls"),
     worst_sideslip: number("deg", "largest sideslip on the way"),
     stalled: number("%", "how far the most stalled strip stalled on the way"),
     inside_model: boolean("whether it stayed where the model holds"),
     limits: text("where it left the model, or that it did not"),
-    left_model: number("s", "when it first left the model; left out where it did not", { optional: true }),
+    left_model: number("s", "when it first left the model", { optional: true, absent: "where it never did" }),
     history: table("the flight, sampled at equal steps", {
       time: number("s", "time since it was let go"),
       bank: number("deg", "bank to the right"),

@@ -8,12 +8,13 @@ export const modeRecord = record(
   "one way in which a disturbance dies away or grows",
   {
     rate: number("1/s", "rate at which it grows; below 0 it dies away"),
-    half_time: number("s", "time to half; left out where it does not die away", { optional: true }),
-    double_time: number("s", "time to double; left out where it does not grow", { optional: true }),
-    period: number("s", "time for one swing; left out where it does not swing", { optional: true }),
-    frequency: number("rad/s", "undamped natural frequency; left out where it has none", { optional: true }),
-    damping_ratio: number("1", "damping over what just keeps it from swinging; left out where it has none", {
+    half_time: number("s", "time to half", { optional: true, absent: "where the mode does not die away" }),
+    double_time: number("s", "time to double", { optional: true, absent: "where the mode does not grow" }),
+    period: number("s", "time for one swing", { optional: true, absent: "where the mode does not swing" }),
+    frequency: number("rad/s", "undamped natural frequency", { optional: true, absent: "where the mode has none" }),
+    damping_ratio: number("1", "damping over what just keeps it from swinging", {
       optional: true,
+      absent: "where the mode has none",
     }),
   },
   (mode) => modeText(mode),
