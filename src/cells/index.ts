@@ -51,6 +51,7 @@ export type { Effect, SensitivityOutcome } from "./studies/sensitivity.ts";
 export type { SolveOutcome } from "./studies/solve.ts";
 export type { Sample } from "./studies/statistics.ts";
 export type { Row, Study, ToldResult } from "./studies/study.ts";
+export type { StudyFault, StudyField } from "./studies/study-refusal.ts";
 export { studyText } from "./studies/study-text.ts";
 export type { SweepCurve, SweepOutcome } from "./studies/sweep-study.ts";
 export type { ToleranceOutcome } from "./studies/tolerance.ts";
@@ -58,6 +59,7 @@ export { rowsOf, type Share, type Work, workOn } from "./studies/work.ts";
 export { isSlowSweep, sweep } from "./sweep.ts";
 export { type Block, blockText, clearBlock, putBlock, readBlock } from "./table-block.ts";
 export { insertRowInTrials, moveRowInTrials, removeColumnInTrials, removeRowInTrials } from "./table-rows.ts";
+export { entryTarget, readTarget } from "./target.ts";
 export {
   adoptTrial,
   changesSince,

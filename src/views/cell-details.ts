@@ -12,7 +12,7 @@ import { chartDetails } from "./chart-details.ts";
 import type { Desk } from "./desk.ts";
 import type { Detail } from "./details.ts";
 import { viewsOf } from "./figures.ts";
-import { isNumber, isRecord, namesOf, pathsOf } from "./named-cells.ts";
+import { entriesOf, isNumber, isRecord, namesOf, pathsOf } from "./named-cells.ts";
 import { studyDetails } from "./study-details.ts";
 import { words } from "./words.ts";
 
@@ -92,7 +92,12 @@ export function detailsOf(desk: Desk, cell: Cell): Detail[] {
       return studyDetails(
         desk,
         cell,
-        { inputs: namesOf(desk, isGiven), results: pathsOf(desk, isNumber, (shape) => shape.kind === "number") },
+        {
+          inputs: [...namesOf(desk, isGiven), ...entriesOf(desk)],
+          results: pathsOf(desk, isNumber, (shape) => shape.kind === "number"),
+          checks: namesOf(desk, (step) => step.cell.kind === "check"),
+          trials: desk.session.own.trials.map(({ name }) => name),
+        },
         set,
       );
     case "note":

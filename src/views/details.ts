@@ -1,5 +1,6 @@
 import { html, noChange, nothing, type TemplateResult } from "lit";
 import { live } from "lit/directives/live.js";
+import { markTyped, untouched } from "./untouched.ts";
 import { words } from "./words.ts";
 
 /** One thing that can be said of a cell. */
@@ -17,6 +18,8 @@ export interface Detail {
   readonly late?: boolean;
   /** Why what was typed is refused. */
   readonly fault?: string | undefined;
+  /** What is at fault has been taken all the same, so that it can be mended where it stands. */
+  readonly isKept?: boolean;
   /** Stands beside the one before it. */
   readonly beside?: boolean;
   set(text: string): void;
@@ -71,16 +74,34 @@ function paragraph({ value, set }: Detail, hint: string, onPause: () => void): T
   return html`<textarea rows="1" placeholder=${hint} .value=${live(value)} @input=${take} @change=${onPause}></textarea>`;
 }
 
-function input({ label, value, offers, late, fault, set }: Detail, hint: string, onPause: () => void): TemplateResult {
+function input(
+  { label, value, offers, late, fault, isKept, set }: Detail,
+  hint: string,
+  onPause: () => void,
+): TemplateResult {
   const take = (event: Event): void => set((event.target as HTMLInputElement).value);
   const list = offers && `offers-${label.replaceAll(" ", "-")}`;
   return html`${offers && list ? html`<datalist id=${list}>${offers.map((each) => html`<option value=${each}></option>`)}</datalist>` : nothing}
     <input type="text" list=${list ?? nothing} autocapitalize="off" spellcheck=${late ? "false" : "true"} placeholder=${hint}
-    aria-invalid=${fault === undefined ? "false" : "true"} .value=${late && fault !== undefined ? noChange : live(value)}
-    @input=${late ? nothing : take} @change=${(event: Event) => {
+    aria-invalid=${fault === undefined ? "false" : "true"} .value=${!late ? live(value) : fault !== undefined && !isKept ? noChange : untouched(value)}
+    @input=${late ? (event: Event) => markTyped(event.target as HTMLElement, true) : take} @change=${(event: Event) => {
+      markTyped(event.target as HTMLElement, false);
       if (late) take(event);
       onPause();
     }} />`;
+}
+
+/** A whole number from `least` to `most`; what is no number takes it away, so that the usual one holds. */
+export function wholeDetail(
+  own: Omit<Detail, "value" | "set">,
+  { value, least, most }: { readonly value: number | undefined; readonly least: number; readonly most: number },
+  put: (now: number | undefined) => void,
+): Detail {
+  const read = (text: string): number | undefined => {
+    const number = Math.round(Number(text.replaceAll(/\s/g, "")));
+    return text.trim() === "" || !Number.isFinite(number) ? undefined : Math.min(most, Math.max(least, number));
+  };
+  return { late: true, ...own, value: String(value ?? ""), set: (now) => put(read(now)) };
 }
 
 const withPresent = (choices: NonNullable<Detail["choices"]>, value: string): NonNullable<Detail["choices"]> =>

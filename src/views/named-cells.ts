@@ -1,5 +1,5 @@
 /** Names of cells that are offered where one is to be chosen. */
-import type { Step } from "../cells/index.ts";
+import { entryTarget, type Step } from "../cells/index.ts";
 import type { Shape } from "../library/index.ts";
 import type { Desk } from "./desk.ts";
 
@@ -28,3 +28,13 @@ export const isRecord = ({ cell, shape }: Step): boolean => cell.kind !== "table
 export const isNumber = ({ cell, shape }: Step): boolean => cell.kind !== "check" && shape?.kind === "number";
 /** A given with a range. */
 export const hasRange = ({ range }: Step): boolean => range !== null;
+
+/** Entries of tables that are numbers, as a study or a trial names them: `panels[2].break`. */
+export const entriesOf = ({ session }: Desk): string[] =>
+  session.notebook.cells.flatMap((cell) =>
+    cell.kind !== "table"
+      ? []
+      : cell.columns.flatMap(({ name, text }) =>
+          text ? [] : cell.rows.map((_, row) => entryTarget(cell.name, row + 1, name)),
+        ),
+  );

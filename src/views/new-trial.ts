@@ -1,5 +1,5 @@
-/** A trial made from a point of a study. */
-import { freeTrialName, insertTrial, type Outcome, removeTrial } from "../cells/index.ts";
+/** A trial made from a point of a study, or its values taken over. */
+import { freeTrialName, insertTrial, type Outcome, override, removeTrial } from "../cells/index.ts";
 import { unitOf } from "../library/at-first.ts";
 import type { Desk } from "./desk.ts";
 import { joinUnit } from "./format.ts";
@@ -39,7 +39,7 @@ export const settingsText = (settings: readonly Setting[], figures = 4): string 
  */
 export function makeTrial({ session }: Desk, settings: readonly Setting[]): void {
   const name = freeTrialName(session.own, settingsText(settings));
-  const set = Object.fromEntries(settings.map((setting) => [setting.target, formulaOf(setting)]));
+  const set = formulasOf(settings);
   const trial = { name, set: { ...session.trial?.set, ...set } };
   session.editOwn((notebook) => insertTrial(notebook, trial));
   const step = session.steps.undo;
@@ -53,3 +53,19 @@ export function makeTrial({ session }: Desk, settings: readonly Setting[]): void
   };
   tell(words.trialMade(name), { label: words.takeBack, act });
 }
+
+/** Sets the values of a point, in the trial that is on or else in the notebook; one step to undo. */
+export function takeValues({ session }: Desk, settings: readonly Setting[]): void {
+  const formulas = Object.entries(formulasOf(settings));
+  session.edit((notebook) => formulas.reduce((now, [target, formula]) => override(now, target, formula), notebook));
+  const step = session.steps.undo;
+  const act = (): void => {
+    // What has been done since then stays.
+    if (session.steps.undo === step) session.undo();
+    else tell(words.notTakenBack);
+  };
+  tell(words.taken(settingsText(settings)), { label: words.takeBack, act });
+}
+
+const formulasOf = (settings: readonly Setting[]): Record<string, string> =>
+  Object.fromEntries(settings.map((setting) => [setting.target, formulaOf(setting)]));

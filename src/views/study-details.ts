@@ -1,26 +1,33 @@
 /** What can be said of a study: what it asks, what it sets, what it tells, and how. */
-import { type CellPatch, rename, type StudyCell, type StudyInput, studyLimits, tidyName } from "../cells/index.ts";
+import { type CellPatch, rename, type StudyCell, studyLimits, tidyName } from "../cells/index.ts";
 import type { Desk } from "./desk.ts";
-import type { Detail } from "./details.ts";
+import { type Detail, wholeDetail } from "./details.ts";
 import { tell } from "./notice.ts";
+import { studyFaults } from "./study-faults.ts";
+import { studyFields } from "./study-fields.ts";
+import { type FaultOf, inputDetails } from "./study-input-details.ts";
 import { words } from "./words.ts";
 
 const { fields, studies } = words;
 
 export interface StudyOffers {
-  /** Givens that a study can set. */
+  /** Givens and table entries that a study can set. */
   readonly inputs: readonly string[];
   /** Numbers that it can tell of. */
   readonly results: readonly string[];
+  readonly checks: readonly string[];
+  readonly trials: readonly string[];
 }
 
 /** The details of a study; those that its sort has no use for are left out, and kept in the notebook all the same. */
 export function studyDetails(
-  { session }: Desk,
+  desk: Desk,
   cell: StudyCell,
   offers: StudyOffers,
   set: (key: string, patch: CellPatch) => void,
 ): Detail[] {
+  const { session } = desk;
+  const faultOf = studyFaults(desk, cell);
   const put: Put = (key, patch) => set(key, { ...patch, ...goalsOf({ ...cell, ...patch } as StudyCell) });
   const renameTo = (name: string): void => {
     try {
@@ -37,9 +44,9 @@ export function studyDetails(
       choices: Object.entries(studies),
       set: (now) => put("study", { study: now as StudyCell["study"] }),
     },
-    ...inputDetails(cell, offers.inputs, put),
-    ...resultDetails(cell, offers.results, put),
-    ...ownDetails(cell, put),
+    ...inputDetails(cell, offers.inputs, faultOf, (inputs) => put("inputs", { inputs })),
+    ...resultDetails(cell, offers.results, faultOf, put),
+    ...ownDetails(cell, offers, faultOf, put),
     { label: fields.title, value: cell.title ?? "", set: (now) => put("title", { title: filled(now) }) },
     {
       label: fields.reason,
@@ -53,62 +60,13 @@ export function studyDetails(
 type Patch<T> = { [K in keyof T]?: T[K] | undefined };
 type Put = (key: string, patch: Patch<StudyCell>) => void;
 
-/** Each input, and one more; one whose name is taken away goes. */
-function inputDetails({ study, inputs }: StudyCell, offers: readonly string[], put: Put): Detail[] {
-  return [...inputs, { input: "" }].flatMap((input: StudyInput, index) => {
-    const change: Change = (patch) => {
-      const now = without({ ...input, ...patch });
-      put("inputs", { inputs: [...inputs.slice(0, index), ...(now.input ? [now] : []), ...inputs.slice(index + 1)] });
-    };
-    const own = study === "tolerance" || study === "sensitivity" ? spread : span;
-    const label = index === 0 ? fields.input : fields.anotherInput;
-    const name: Detail = { label, value: input.input, offers, late: true, set: (now) => change({ input: now.trim() }) };
-    return index === inputs.length ? [name] : [name, ...own(input, study, change)];
-  });
-}
-
-type Change = (patch: Patch<StudyInput>) => void;
-
-/** Over what an input goes; where nothing is said, over the range that the given has. */
-function span({ range, points }: StudyInput, study: StudyCell["study"], change: Change): Detail[] {
-  const [from = "", to = ""] = range ?? [];
-  const ends = (low: string, high: string): void =>
-    change({ range: filled(low + high) === undefined ? undefined : [low, high] });
-  return [
-    { label: fields.from, value: from, beside: true, late: true, set: (now) => ends(now, to) },
-    { label: fields.to, value: to, beside: true, late: true, set: (now) => ends(from, now) },
-    ...(study === "sweep" || study === "map"
-      ? [whole(fields.points, points, studyLimits.points, (now) => change({ points: now }))]
-      : []),
-  ];
-}
-
-/** How far an input may be off; where nothing is said, by the ± that the given has. */
-function spread({ plus_minus, law }: StudyInput, study: StudyCell["study"], change: Change): Detail[] {
-  return [
-    {
-      label: fields.plusMinus,
-      value: plus_minus ?? "",
-      beside: true,
-      late: true,
-      set: (now) => change({ plus_minus: filled(now) }),
-    },
-    ...(study === "tolerance"
-      ? [
-          {
-            label: fields.law,
-            value: law ?? "uniform",
-            beside: true,
-            choices: Object.entries(words.laws),
-            set: (now: string) => change({ law: now as NonNullable<StudyInput["law"]> }),
-          },
-        ]
-      : []),
-  ];
-}
-
 /** Each result, and one more; of best with what it is to be. */
-function resultDetails({ study, results, goals = [] }: StudyCell, offers: readonly string[], put: Put): Detail[] {
+function resultDetails(
+  { study, results, goals = [] }: StudyCell,
+  offers: readonly string[],
+  faultOf: FaultOf,
+  put: Put,
+): Detail[] {
   return [...results, ""].flatMap((result, index) => {
     const change = (now: string): void => {
       const kept = filled(now);
@@ -123,6 +81,8 @@ function resultDetails({ study, results, goals = [] }: StudyCell, offers: readon
       value: result,
       offers,
       late: true,
+      isKept: true,
+      fault: index < results.length ? faultOf("result", result) : results.length === 0 ? faultOf("result") : undefined,
       set: change,
     };
     if (study !== "best" || index === results.length) return [name];
@@ -132,35 +92,99 @@ function resultDetails({ study, results, goals = [] }: StudyCell, offers: readon
       });
     return [
       name,
-      { label: fields.goal, value: goals[index] ?? "", beside: true, choices: Object.entries(words.goals), set: aim },
+      {
+        label: fields.goal,
+        value: goals[index] ?? "",
+        beside: true,
+        choices: Object.entries(words.goals),
+        fault: faultOf("goal"),
+        set: aim,
+      },
     ];
   });
 }
 
-function ownDetails({ study, target, builds }: StudyCell, put: Put): Detail[] {
+function ownDetails(cell: StudyCell, offers: StudyOffers, faultOf: FaultOf, put: Put): Detail[] {
+  const { study, target, builds, seed } = cell;
   if (study === "solve") {
-    return [
-      { label: fields.target, value: target ?? "", late: true, set: (now) => put("target", { target: filled(now) }) },
-    ];
+    const set = (now: string): void => put("target", { target: filled(now) });
+    const fault = faultOf("target");
+    return [{ label: fields.target, value: target ?? "", late: true, isKept: true, fault, set }];
   }
-  if (study === "tolerance")
-    return [whole(fields.builds, builds, studyLimits.builds, (now) => put("builds", { builds: now }))];
-  return [];
+  return [
+    ...checkDetails(cell, offers.checks, faultOf, put),
+    ...(study === "sweep" || cell.trials ? trialDetails(cell, offers.trials, faultOf, put) : []),
+    ...(study === "tolerance"
+      ? [
+          wholeDetail(
+            { label: fields.builds, hint: "2000" },
+            { value: builds, least: 2, most: studyLimits.builds },
+            (now) => put("builds", { builds: now }),
+          ),
+        ]
+      : []),
+    ...(study === "tolerance" || study === "best"
+      ? [
+          wholeDetail(
+            { label: studyFields.seed, hint: "1", beside: study === "tolerance" },
+            { value: seed, least: 0, most: studyLimits.seed },
+            (now) => put("seed", { seed: now }),
+          ),
+        ]
+      : []),
+  ];
 }
 
-/** A count of at least 2; what is no number takes it away, so that the usual one holds. */
-function whole(label: string, value: number | undefined, most: number, put: (now: number | undefined) => void): Detail {
-  const read = (text: string): number | undefined => {
-    const number = Math.round(Number(text.replaceAll(/\s/g, "")));
-    return text.trim() === "" || !Number.isFinite(number) ? undefined : Math.min(most, Math.max(2, number));
+/** All checks, none, or each that counts and one more. */
+function checkDetails({ checks }: StudyCell, offers: readonly string[], faultOf: FaultOf, put: Put): Detail[] {
+  const named = checks ?? [];
+  const choices = offers.map((name) => [name, name] as const);
+  const change = (index: number, now: string): void => {
+    const next = [...named.slice(0, index), ...(now === "" ? [] : [now]), ...named.slice(index + 1)];
+    put("checks", { checks: now === all ? undefined : next });
   };
-  return {
-    label,
-    value: String(value ?? ""),
-    beside: label === fields.points,
-    late: true,
-    set: (now) => put(read(now)),
+  const first: Detail = {
+    label: studyFields.checks,
+    value: checks ? (named[0] ?? "") : all,
+    choices: [[all, studyFields.allChecks], ["", studyFields.noCheck], ...choices],
+    fault: faultOf("checks", named[0]),
+    set: (now) => change(0, now),
   };
+  if (named.length === 0) return [first];
+  return [
+    first,
+    ...[...named.slice(1), ""].map(
+      (name, index): Detail => ({
+        label: studyFields.anotherCheck,
+        value: name,
+        choices: [["", fields.none], ...choices],
+        fault: name ? faultOf("checks", name) : undefined,
+        beside: true,
+        set: (now) => change(index + 1, now),
+      }),
+    ),
+  ];
+}
+
+const all = "*";
+
+/** Each trial that has a curve of its own, and one more. */
+function trialDetails({ trials = [] }: StudyCell, offers: readonly string[], faultOf: FaultOf, put: Put): Detail[] {
+  if (offers.length + trials.length === 0) return [];
+  return [...trials, ""].map((name, index): Detail => {
+    const set = (now: string): void => {
+      const next = [...trials.slice(0, index), ...(now === "" ? [] : [now]), ...trials.slice(index + 1)];
+      put("trials", { trials: next.length > 0 ? next : undefined });
+    };
+    return {
+      label: index === 0 ? studyFields.trials : studyFields.anotherTrial,
+      value: name,
+      choices: [["", fields.none], ...offers.map((each) => [each, each] as const)],
+      fault: name ? faultOf("trials", name) : undefined,
+      beside: index > 0,
+      set,
+    };
+  });
 }
 
 /** Of best every result has a goal. */
@@ -170,6 +194,3 @@ function goalsOf({ study, results, goals }: StudyCell): Pick<StudyCell, "goals">
 }
 
 const filled = (text: string): string | undefined => (text.trim() === "" ? undefined : text);
-
-const without = (input: object): StudyInput =>
-  Object.fromEntries(Object.entries(input).filter(([, value]) => value !== undefined)) as unknown as StudyInput;

@@ -8,7 +8,7 @@ import { allowedBy } from "./check-limits.ts";
 import type { Desk } from "./desk.ts";
 import type { LiveDrawing } from "./drawings/sketch.ts";
 import { canvasMeasure, estimateWidth, type Measure } from "./drawings/text-size.ts";
-import { makeTrial, settingsOf, settingsText } from "./new-trial.ts";
+import { makeTrial, settingsOf, settingsText, takeValues } from "./new-trial.ts";
 import { paperWidth } from "./paper-width.ts";
 import { liveStudyChart } from "./study-charts.ts";
 import { numbersTables } from "./study-numbers.ts";
@@ -118,7 +118,12 @@ export class StudyPicture {
       html`<p class="study-chosen">${
         settings
           ? html`<span>${settingsText(settings)}</span>
-            <button type="button" class="make-trial" @click=${() => makeTrial(desk, settings)}>${words.makeTrial}</button>`
+            ${
+              desk.session.readOnly
+                ? nothing
+                : html`<button type="button" class="make-trial" @click=${() => makeTrial(desk, settings)}>${words.makeTrial}</button>
+                  <button type="button" class="make-trial" @click=${() => takeValues(desk, settings)}>${words.take}</button>`
+            }`
           : nothing
       }</p>
       <details class="study-numbers" @toggle=${toggle}>

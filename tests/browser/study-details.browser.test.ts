@@ -40,3 +40,66 @@ test("a study is put in, said by its details, and stands in the file", async ({ 
   expect(study).toMatchObject({ name: "how_high", study: "best", results: ["rise"], goals: ["most"] });
   expect(study.inputs).toEqual([{ input: "lean" }, { input: "reach", range: ["20 mm", "50 mm"] }]);
 });
+
+test("how builds differ is said in full: the other half, the checks, the seed; what is wrong is said at its field", async ({
+  open,
+}) => {
+  const { page } = await open();
+  await openNotebook(page, {
+    title: "Halves",
+    cells: [
+      { id: "a1", kind: "given", name: "left", formula: "8 deg" },
+      { id: "a2", kind: "given", name: "right", formula: "8 deg" },
+      { id: "a3", kind: "derived", name: "apart", formula: "left - right", unit: "deg" },
+      { id: "a4", kind: "check", name: "even", formula: "apart < 1 deg" },
+      { id: "a5", kind: "check", name: "steep", formula: "left > 7 deg" },
+      { id: "s", kind: "study", name: "halves", study: "tolerance", inputs: [], results: ["apart"], builds: 300 },
+    ],
+    trials: [],
+  });
+  await cell(page, "halves").getByRole("button", { name: "more for halves" }).click();
+  await page.getByRole("menuitem", { name: /^Details/ }).click();
+  const details = page.locator(".details");
+  const field = (label: string) =>
+    details
+      .getByRole("textbox", { name: label })
+      .or(details.getByRole("combobox", { name: label }))
+      .first();
+  const fill = async (label: string, text: string): Promise<void> => {
+    await field(label).fill(text);
+    await page.keyboard.press("Tab");
+  };
+  // No input says how far it may be off, so that is said where one can be named.
+  await expect
+    .poll(() => details.locator("label", { hasText: "given that is changed" }).locator(".fault").textContent())
+    .toMatch(/how far/);
+  await fill("given that is changed", "left");
+  await expect
+    .poll(() => details.locator("label", { hasText: "± as built" }).locator(".fault").textContent())
+    .toMatch(/± ?\./);
+  await fill("± as built", "1 deg");
+  await fill("same of the other half", "right");
+  await fill("how far they go together", "0.5");
+  await field("checks that count").selectOption("even");
+  await fill("seed of chance", "7");
+  await expect.poll(() => details.locator(".fault").count()).toBe(0);
+  // The study runs while its form is open; what is being typed stays.
+  await field("how many are built").focus();
+  await page.keyboard.press("Control+a");
+  await page.keyboard.type("40");
+  await page.waitForTimeout(900);
+  await page.keyboard.type("0");
+  await page.keyboard.press("Enter");
+  await expect.poll(() => cell(page, "halves").textContent()).toMatch(/of 400 builds pass/);
+  expect(await hindrances(page)).toEqual([]);
+  const download = page.waitForEvent("download");
+  await page.keyboard.press("Control+s");
+  let text = "";
+  for await (const part of await (await download).createReadStream()) text += String(part);
+  expect(readNotebook(text).cells.at(-1)).toMatchObject({
+    inputs: [{ input: "left", plus_minus: "1 deg", pair: "right", correlation: 0.5 }],
+    checks: ["even"],
+    builds: 400,
+    seed: 7,
+  });
+});

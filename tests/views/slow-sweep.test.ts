@@ -32,7 +32,7 @@ test.each([[["0 deg", "20 deg"]], [["0 deg", "20 deg", "3 deg"]], [["0.1 rad", "
     if (!studied) throw new Error("expected a slow sweep");
     const study = prepareStudy({ title: "", cells, trials: [] }, studied.study, table);
     const rows = rowsOf(study);
-    const news = { status: "done", progress: 1, left: 0, isOld: false, message: null } as const;
+    const news = { status: "done", progress: 1, left: 0, isOld: false, message: null, fault: null } as const;
     const [points = []] = sweptPoints({ ...news, outcome: study.conclude(rows) });
     const track = rangeTrackOf(program.byName.get("angle"));
     const positions = track ? positionsOver(track, pointsOn(undefined)) : [];
@@ -50,7 +50,15 @@ test("a design that fails is a gap with its reason", () => {
   if (!studied) throw new Error("expected a slow sweep");
   const study = prepareStudy({ title: "", cells, trials: [] }, studied.study, table);
   const outcome = study.conclude(rowsOf(study));
-  const [[first] = []] = sweptPoints({ status: "done", progress: 1, left: 0, isOld: false, message: null, outcome });
+  const [[first] = []] = sweptPoints({
+    status: "done",
+    progress: 1,
+    left: 0,
+    isOld: false,
+    message: null,
+    fault: null,
+    outcome,
+  });
   expect(first?.x).toBeNull();
   expect(first?.reason).toMatch(/\w/);
 });
@@ -79,7 +87,7 @@ test("of several curves each has its own designs, also where one has none", () =
   if (!studied) throw new Error("expected a slow sweep");
   expect(studied.study.results).toEqual(["low.density", "low.pressure", "high.density", "high.pressure"]);
   const study = prepareStudy({ title: "", cells, trials: [] }, studied.study, table);
-  const news = { status: "done", progress: 1, left: 0, isOld: false, message: null } as const;
+  const news = { status: "done", progress: 1, left: 0, isOld: false, message: null, fault: null } as const;
   const [low = [], high = []] = sweptPoints({ ...news, outcome: study.conclude(rowsOf(study)) }, 2);
   expect(low.map(({ y }) => y.length)).toEqual([1, 1, 1]);
   expect(low[0]?.x).toBeGreaterThan(low[2]?.x ?? Number.NaN);

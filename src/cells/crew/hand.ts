@@ -5,6 +5,7 @@ import { OnDemand } from "../on-demand.ts";
 import type { Program } from "../step.ts";
 import { type AnyStudy, prepareStudy } from "../studies/prepare.ts";
 import type { Row } from "../studies/study.ts";
+import { StudyRefusal } from "../studies/study-refusal.ts";
 import { type Work, workOnPieces } from "../studies/work.ts";
 import type { Result } from "../value.ts";
 import { type Answer, type Change, changed, type Message, type Order, type PlainResult, type Reply } from "./orders.ts";
@@ -103,8 +104,8 @@ export class Hand {
       this.studies.set(run, { study, rows: Array.from({ length: study.pieces }) });
       return { kind: "prepared", pieces: study.pieces };
     } catch (error) {
-      if (!(error instanceof Error) || error.constructor !== Error) throw error;
-      return { kind: "refused", message: error.message };
+      if (!(error instanceof StudyRefusal)) throw error;
+      return { kind: "refused", message: error.message, fault: error.fault };
     }
   }
 

@@ -31,7 +31,7 @@ const judged = 2000;
 
 const nothing: StudyNews = {
   ...{ status: "waiting", progress: 0, left: null },
-  ...{ outcome: null, isOld: false, message: null },
+  ...{ outcome: null, isOld: false, message: null, fault: null },
 };
 
 interface Entry {
@@ -135,7 +135,14 @@ export class LiveStudies {
       }
       entry.stop = this.crew.port.later(pause, () => this.begin(entry));
       const { outcome } = entry.news;
-      this.tell(entry, { status: "waiting", progress: 0, left: null, message: null, isOld: outcome !== null });
+      this.tell(entry, {
+        status: "waiting",
+        progress: 0,
+        left: null,
+        message: null,
+        fault: null,
+        isOld: outcome !== null,
+      });
     }
   }
 
@@ -154,7 +161,7 @@ export class LiveStudies {
       entry.stop();
       this.tell(entry, { status: "long" });
     });
-    this.tell(entry, { status: "running", progress: 0, left: null, message: null });
+    this.tell(entry, { status: "running", progress: 0, left: null, message: null, fault: null });
   }
 
   private tell(entry: Entry, news: Partial<StudyNews>): void {
@@ -172,7 +179,9 @@ function* whatCounts(
 ): Generator<unknown> {
   const { title: _, reason: __, ...rest } = study;
   yield JSON.stringify(rest);
-  for (const name of study.trials ?? []) {
+  // A map marks every trial; a sweep has a curve for those that it names.
+  const named = study.study === "map" ? notebook.trials.map(({ name }) => name) : (study.trials ?? []);
+  for (const name of named) {
     const trial = notebook.trials.find((each) => each.name === name);
     yield trial && JSON.stringify(trial);
   }

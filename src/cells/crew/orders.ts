@@ -3,6 +3,7 @@ import type { Cell, StudyCell, Trial } from "../cell.ts";
 import type { CellError } from "../errors.ts";
 import type { Outcome } from "../studies/prepare.ts";
 import type { Row } from "../studies/study.ts";
+import type { StudyFault } from "../studies/study-refusal.ts";
 import type { Margin, Value } from "../value.ts";
 
 /** The cells that a hand is to know, all anew or only those that say something else, each with its place. */
@@ -43,7 +44,7 @@ export type Reply =
   | { readonly kind: "cell"; readonly result: PlainResult }
   | { readonly kind: "prepared"; readonly pieces: number }
   /** The study cannot be run, for a reason that a person can mend. */
-  | { readonly kind: "refused"; readonly message: string }
+  | { readonly kind: "refused"; readonly message: string; readonly fault: StudyFault }
   /** Rows that have come since the last answer, in order, and how much of the part is done, from 0 to 1. */
   | { readonly kind: "rows"; readonly rows: readonly Row[]; readonly progress: number; readonly isLast: boolean }
   | { readonly kind: "outcome"; readonly outcome: Outcome }

@@ -1,6 +1,7 @@
 import type { Cell, StudyCell, Trial } from "../cell.ts";
 import type { Outcome } from "../studies/prepare.ts";
 import type { Row } from "../studies/study.ts";
+import type { StudyFault } from "../studies/study-refusal.ts";
 import type { Helper } from "./helper.ts";
 import type { Answer } from "./orders.ts";
 import type { Port } from "./port.ts";
@@ -23,6 +24,8 @@ export interface RunNews {
   readonly outcome: Outcome | null;
   /** Why it cannot be run; null where it can. */
   readonly message: string | null;
+  /** What of it keeps it from being run. */
+  readonly fault: StudyFault | null;
 }
 
 /** How long a part of a study is to take, in ms: long against a message, short against what a person waits for. */
@@ -216,7 +219,8 @@ export class StudyRun {
   private fail(answer: Answer): void {
     this.stop();
     const message = "message" in answer ? answer.message : "";
-    this.tell({ status: "refused", progress: 0, left: null, outcome: this.outcome, message });
+    const fault = answer.kind === "refused" ? answer.fault : null;
+    this.tell({ status: "refused", progress: 0, left: null, outcome: this.outcome, message, fault });
     if (answer.kind !== "refused") throw new Error(`got ${answer.kind} ${message} from a study, expected its rows`);
   }
 
@@ -232,6 +236,7 @@ export class StudyRun {
       left: pieces !== null && isTold ? ((pieces - done) * pieceTime) / Math.max(1, parts.size) : null,
       outcome,
       message: null,
+      fault: null,
     });
   }
 }

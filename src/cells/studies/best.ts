@@ -7,6 +7,7 @@ import { type Candidate, evolve, front, sizeOf } from "./evolution.ts";
 import type { Study, ToldResult } from "./study.ts";
 import { inputOf, rangeOfInput } from "./study-input.ts";
 import { studyMessages } from "./study-messages.ts";
+import { refusalAt } from "./study-refusal.ts";
 import { type Known, type Subject, subjectOf, toldOf, variantsOfSubject } from "./subject.ts";
 
 /**
@@ -65,9 +66,15 @@ export function bestStudy(
 ): Study<BestRow, BestOutcome> {
   const { inputs: stated, results, goals = [], seed = 1 } = cell;
   if (stated.length < 1 || stated.length > 4)
-    throw new Error(studyMessages.inputCount("best", "one to four inputs", stated.length));
-  if (results.length > 2) throw new Error(studyMessages.resultCount("best", "one or two results", results.length));
-  if (goals.length !== results.length) throw new Error(studyMessages.goalCount(results.length, goals.length));
+    throw refusalAt("inputs", null, studyMessages.inputCount("best", "one to four inputs", stated.length));
+  if (results.length > 2)
+    throw refusalAt(
+      "result",
+      results[2] ?? null,
+      studyMessages.resultCount("best", "one or two results", results.length),
+    );
+  if (goals.length !== results.length)
+    throw refusalAt("goal", null, studyMessages.goalCount(results.length, goals.length));
   const subject = subjectOf(notebook, cell, functions, known);
   const ranges = stated.map((each) => {
     const input = inputOf(subject.program, subject.present, each.input);
@@ -76,7 +83,7 @@ export function bestStudy(
   const twice = stated.find(({ input }, index) =>
     stated.some((each, other) => other < index && each.input.trim() === input.trim()),
   );
-  if (twice) throw new Error(studyMessages.inputTwice(twice.input));
+  if (twice) throw refusalAt("input", twice.input, studyMessages.inputTwice(twice.input));
   const size = sizeOf(stated.length, results.length);
   const valuesAt = (x: readonly number[]): number[] =>
     ranges.map(({ from, to }, axis) => {

@@ -8,6 +8,7 @@ import { applyTrial } from "../trials.ts";
 import type { Study, ToldResult } from "./study.ts";
 import { type Input, inputOf, rangeOfInput, valuesOver } from "./study-input.ts";
 import { studyMessages } from "./study-messages.ts";
+import { isForPerson, refusalAt } from "./study-refusal.ts";
 import { type Known, marginOf, type Subject, subjectOf, toldOf, variantsOfSubject } from "./subject.ts";
 import { mostVariants } from "./sweep-study.ts";
 
@@ -41,9 +42,10 @@ export function mapStudy(
 ): Study<MapRow, MapOutcome> {
   const [first, second, ...more] = cell.inputs;
   if (!first || !second || more.length > 0) {
-    throw new Error(studyMessages.inputCount("map", "two inputs", cell.inputs.length));
+    throw refusalAt("inputs", null, studyMessages.inputCount("map", "two inputs", cell.inputs.length));
   }
-  if (first.input.trim() === second.input.trim()) throw new Error(studyMessages.inputTwice(first.input));
+  if (first.input.trim() === second.input.trim())
+    throw refusalAt("input", second.input, studyMessages.inputTwice(first.input));
   const subject = subjectOf(notebook, cell, functions, known);
   const { program } = subject;
   const inputs = [first, second].map(({ input }) => inputOf(program, subject.present, input)) as [Input, Input];
@@ -134,7 +136,7 @@ function marksOf(
       const results = runPlan(changed);
       marks.push({ trial: trial.name, at: at(changed, (id) => results.get(id)) });
     } catch (error) {
-      if (!(error instanceof Error && error.constructor === Error)) throw error;
+      if (!isForPerson(error)) throw error;
     }
   }
   return marks.filter((mark) => mark.at.every((value) => !Number.isNaN(value)));

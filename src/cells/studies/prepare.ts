@@ -1,6 +1,5 @@
 import { nearest } from "../../library/units.ts";
 import { isNamed, type Notebook, type StudyCell } from "../cell.ts";
-import { FormulaError } from "../errors.ts";
 import type { Program } from "../step.ts";
 import { type BestOutcome, bestStudy } from "./best.ts";
 import { type MapOutcome, mapStudy } from "./map-study.ts";
@@ -8,6 +7,7 @@ import { type SensitivityOutcome, sensitivityStudy } from "./sensitivity.ts";
 import { type SolveOutcome, solveStudy } from "./solve.ts";
 import type { Row, Study } from "./study.ts";
 import { studyMessages } from "./study-messages.ts";
+import { inField } from "./study-refusal.ts";
 import type { Known } from "./subject.ts";
 import { type SweepOutcome, sweepStudy } from "./sweep-study.ts";
 
@@ -30,7 +30,7 @@ export function studyNamed({ cells }: Notebook, name: string): StudyCell {
 
 /**
  * Makes a study ready to run: the design compiled, its inputs, results and checks found, its size known. What keeps it
- * from being run is said in an Error that names the study, the place and the remedy. What is `known` serves again.
+ * from being run is said in a refusal that names the study, the place and the remedy. What is `known` serves again.
  */
 export function prepareStudy(
   notebook: Notebook,
@@ -38,13 +38,12 @@ export function prepareStudy(
   functions: Program["functions"],
   known?: Known,
 ): AnyStudy {
-  try {
-    return sorts[cell.study](notebook, cell, functions, known) as unknown as AnyStudy;
-  } catch (error) {
-    // Anything but these two is a fault of ours.
-    if (!(error instanceof FormulaError || (error instanceof Error && error.constructor === Error))) throw error;
-    throw new Error(studyMessages.in(cell.name, error.message));
-  }
+  return inField(
+    "inputs",
+    null,
+    () => sorts[cell.study](notebook, cell, functions, known) as unknown as AnyStudy,
+    (message) => studyMessages.in(cell.name, message),
+  );
 }
 
 const sorts = {

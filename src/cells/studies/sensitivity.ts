@@ -6,6 +6,7 @@ import type { Variants } from "../variants.ts";
 import type { Study, ToldResult } from "./study.ts";
 import { type Input, inputOf, plusMinusOfInput } from "./study-input.ts";
 import { studyMessages } from "./study-messages.ts";
+import { refusalAt } from "./study-refusal.ts";
 import { type Known, type Subject, subjectOf, toldOf, variantsOfSubject } from "./subject.ts";
 
 /** The results, then the checks (1 holds, 0 fails) of one variant; a text is the reason of a gap. */
@@ -57,7 +58,8 @@ export function sensitivityStudy(
 ): Study<SensitivityRow, SensitivityOutcome> {
   const subject = subjectOf(notebook, cell, functions, known);
   const stated = cell.inputs.length > 0 ? cell.inputs : givensBehind(subject);
-  if (stated.length === 0) throw new Error(studyMessages.inputCount("sensitivity", "at least one input", 0));
+  if (stated.length === 0)
+    throw refusalAt("inputs", null, studyMessages.inputCount("sensitivity", "at least one input", 0));
   const inputs = stated.map((each) => movedInput(each, subject));
   const columns = subject.results.length + subject.checks.length;
   return {

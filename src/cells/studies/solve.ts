@@ -7,6 +7,7 @@ import { type Crossing, crossingBetween, crossingsInDip } from "./roots.ts";
 import type { Study, ToldResult } from "./study.ts";
 import { inputOf, rangeOfInput, valuesOver } from "./study-input.ts";
 import { studyMessages } from "./study-messages.ts";
+import { refusalAt, StudyRefusal } from "./study-refusal.ts";
 import { type Known, subjectOf, toldOf, variantsOfSubject } from "./subject.ts";
 import { mostVariants } from "./sweep-study.ts";
 
@@ -37,15 +38,21 @@ export function solveStudy(
   known?: Known,
 ): Study<SolveRow, SolveOutcome> {
   const [stated, ...more] = cell.inputs;
-  if (!stated || more.length > 0) throw new Error(studyMessages.inputCount("solve", "one input", cell.inputs.length));
-  if (cell.results.length > 1) throw new Error(studyMessages.resultCount("solve", "one result", cell.results.length));
+  if (!stated || more.length > 0)
+    throw refusalAt("inputs", null, studyMessages.inputCount("solve", "one input", cell.inputs.length));
+  if (cell.results.length > 1)
+    throw refusalAt(
+      "result",
+      cell.results[1] ?? null,
+      studyMessages.resultCount("solve", "one result", cell.results.length),
+    );
   const subject = subjectOf(notebook, { ...cell, checks: [] }, functions, known);
   const { program } = subject;
   const input = inputOf(program, subject.present, stated.input);
   const range = rangeOfInput(input, stated, program);
   const x = valuesOver(range, stated.points, 101, mostVariants / 2);
   const [result] = subject.told;
-  if (!result) throw new Error(studyMessages.noResult);
+  if (!result) throw refusalAt("result", null, studyMessages.noResult);
   const goal = goalOf(cell, result.unit, functions);
   const middleOf = (place: number): number => ((x[place] as number) + (x[place + 1] as number)) / 2;
   return {
@@ -111,12 +118,15 @@ const isDip = (a: number, b: number, c: number): boolean =>
 const nears = (a: number, b: number): boolean => a * b > 0 && Math.abs(a) < Math.abs(b);
 
 function goalOf({ target }: StudyCell, unit: string, functions: Program["functions"]): number {
-  if (target === undefined) throw new Error(studyMessages.noTarget);
+  if (target === undefined) throw refusalAt("target", null, studyMessages.noTarget);
   try {
     return standaloneNumber(target, { unit, isPoint: true, takesUnit: false }, functions);
   } catch (error) {
     if (!(error instanceof FormulaError)) throw error;
-    throw new Error(studyMessages.inTarget(error.message));
+    throw new StudyRefusal(
+      { field: "target", of: null, sentence: error.message },
+      studyMessages.inTarget(error.message),
+    );
   }
 }
 

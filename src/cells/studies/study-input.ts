@@ -1,7 +1,6 @@
 /** An input of a study: where it is set, what it is now, and over what range, or by how much, it moves. */
 import type { NumberShape } from "../../library/spec.ts";
 import type { StudyInput } from "../cell.ts";
-import { FormulaError } from "../errors.ts";
 import { readPlusMinus, readRange } from "../given.ts";
 import { placeOfTarget } from "../override.ts";
 import { describe, fieldOf } from "../shapes.ts";
@@ -9,6 +8,7 @@ import type { PlusMinus, Program, Step } from "../step.ts";
 import type { RecordValue, Result } from "../value.ts";
 import type { Place } from "../variants.ts";
 import { studyMessages } from "./study-messages.ts";
+import { inField, refusalAt, type StudyField } from "./study-refusal.ts";
 
 /** An input that was found. */
 export interface Input {
@@ -27,7 +27,7 @@ export interface Input {
 
 /** Finds an input. Says in an Error, which names it, what is wrong. */
 export function inputOf(program: Program, results: (id: string) => Result | undefined, target: string): Input {
-  return inInput(target, () => {
+  return inInput("input", target, () => {
     const { cell, entry } = placeOfTarget(program.cells, target);
     const step = program.byId.get(cell.id);
     if (!step?.shape) throw new Error(studyMessages.waits(target, step?.error?.root ?? target));
@@ -63,7 +63,7 @@ export function inputOf(program: Program, results: (id: string) => Result | unde
 
 /** The range over which an input moves: the one stated in the study, else its own; step null where none is stated here. */
 export function rangeOfInput(input: Input, { range }: StudyInput, program: Program): NonNullable<Step["range"]> {
-  return inInput(input.target, () => {
+  return inInput("range", input.target, () => {
     const { unit } = input.shape;
     if (range) return readRange(range, unit, unit, program.functions, input.takesUnit);
     if (!input.ownRange) throw new Error(studyMessages.noRange(input.target));
@@ -73,7 +73,7 @@ export function rangeOfInput(input: Input, { range }: StudyInput, program: Progr
 
 /** By how much an input may be off, in SI: as stated in the study, else its own; null where neither says. */
 export function plusMinusOfInput(input: Input, stated: string | undefined, program: Program): number | null {
-  return inInput(input.target, () => {
+  return inInput("plus_minus", input.target, () => {
     const { shape, ownPlusMinus, takesUnit, nominal } = input;
     const plusMinus =
       stated === undefined ? ownPlusMinus : readPlusMinus(stated, shape, shape.unit, program.functions, takesUnit);
@@ -93,7 +93,7 @@ export function valuesOver(
   const whole = Math.round(steps);
   const isEven = Math.abs(steps - whole) < 1e-9 * Math.max(1, whole);
   const count = points ?? (step === null ? otherwise : isEven ? whole + 1 : Math.floor(steps) + 2);
-  if (count > most) throw new Error(studyMessages.tooMany(count, most));
+  if (count > most) throw refusalAt("points", null, studyMessages.tooMany(count, most));
   return Array.from({ length: count }, (_, index) => {
     if (index === count - 1) return to;
     return (
@@ -102,11 +102,5 @@ export function valuesOver(
   });
 }
 
-function inInput<T>(target: string, find: () => T): T {
-  try {
-    return find();
-  } catch (error) {
-    if (!(error instanceof FormulaError || (error instanceof Error && error.constructor === Error))) throw error;
-    throw new Error(studyMessages.inInput(target, error.message));
-  }
-}
+const inInput = <T>(field: StudyField, target: string, find: () => T): T =>
+  inField(field, target, find, (message) => studyMessages.inInput(target, message));

@@ -21,18 +21,20 @@ export const studyMessages = {
   notNumber: (target: string, got: string) => `A study sets single numbers; ${target} is ${got}.`,
   textColumn: (target: string) => `${target} is text. A study sets single numbers.`,
   waits: (target: string, root: string) => `${target} has an error, or waits for ${root}. Mend that first.`,
-  noRange: (target: string) => `${target} has no range. Give it one here: "range": [from, to].`,
+  noRange: (target: string) =>
+    `${target} has no range. Say from where to where it is to go: its lowest and its highest value.`,
   tooMany: (count: number, most: number) =>
     `That would be ${many(count)} variants; ${many(most)} is the most. Take fewer points or a narrower range.`,
-  noPlusMinus: "No input says how far it may be off. Give a given its ±, or name inputs with theirs here.",
+  noPlusMinus:
+    "No input says how far it may be off. Give a given its ±, or name inputs here and say of each how far it may be off.",
   inputWithoutPlusMinus: (target: string) => `${target} does not say how far it may be off. Give it its ±.`,
-  noTarget: 'Say what the result is to reach, as "target".',
+  noTarget: "Say what the result is to reach, in its unit, such as 12 deg.",
   goalCount: (results: number, goals: number) =>
-    `Say of each result whether it is to be "least" or "most": ${results === 1 ? "there is one" : `there are ${results}`}, with ${goals} in "goals".`,
+    `Say of each result whether it is to be least or most: there ${results === 1 ? "is one" : `are ${results}`}, and for ${goals} it is said.`,
   pairIsInput: (target: string) =>
     `${target} is set as an input and as the other half of one. Take one of the two out.`,
   correlationAlone: (target: string) =>
-    `${target} has a correlation but no pair. Name the same input of the other half.`,
+    `${target} says how much the halves go together, but not which is the other half. Name it, or take that out.`,
 
   // What was found
   isZero: (target: string) => `1% of ${target} is nothing, since it is 0. Give it its ±.`,

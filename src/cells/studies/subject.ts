@@ -11,6 +11,7 @@ import type { Failed, Result } from "../value.ts";
 import { type Place, type Variants, variantsOf } from "../variants.ts";
 import type { ToldResult } from "./study.ts";
 import { studyMessages } from "./study-messages.ts";
+import { refusalAt, StudyRefusal } from "./study-refusal.ts";
 
 export interface Subject {
   readonly program: Program;
@@ -40,7 +41,7 @@ export function subjectOf(
 ): Subject {
   const program = compile(notebook.cells, functions, known?.program);
   const results = known?.results ?? new OnDemand();
-  if (cell.results.length === 0) throw new Error(studyMessages.noResult);
+  if (cell.results.length === 0) throw refusalAt("result", null, studyMessages.noResult);
   const wanted = cell.results.map((text, index) => resultStep(program, text, `${cell.id} result ${index + 1}`));
   const checks = checksOf(program, cell.checks);
   return {
@@ -87,7 +88,10 @@ function resultStep(program: Program, text: string, id: string): Step {
     );
   } catch (error) {
     if (!(error instanceof FormulaError)) throw error;
-    throw new Error(studyMessages.inResult(text, error.message));
+    throw new StudyRefusal(
+      { field: "result", of: text, sentence: error.message },
+      studyMessages.inResult(text, error.message),
+    );
   }
 }
 
@@ -98,8 +102,8 @@ function checksOf(program: Program, names: readonly string[] | undefined): Step[
   }
   return names.map((name) => {
     const step = program.byName.get(name.trim());
-    if (!step) throw new Error(messages.unknownName(name.trim(), null));
-    if (step.cell.kind !== "check") throw new Error(messages.studyNeedsCheck(name.trim()));
+    if (!step) throw refusalAt("checks", name, messages.unknownName(name.trim(), null));
+    if (step.cell.kind !== "check") throw refusalAt("checks", name, messages.studyNeedsCheck(name.trim()));
     return step;
   });
 }

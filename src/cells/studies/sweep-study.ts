@@ -5,6 +5,7 @@ import { applyTrial, trialNamed } from "../trials.ts";
 import type { Study, ToldResult } from "./study.ts";
 import { inputOf, rangeOfInput, valuesOver } from "./study-input.ts";
 import { studyMessages } from "./study-messages.ts";
+import { inField, refusalAt } from "./study-refusal.ts";
 import { type Known, type Subject, subjectOf, toldOf, variantsOfSubject } from "./subject.ts";
 
 /** The most variants of a sweep, a map or a solve. */
@@ -40,12 +41,15 @@ export function sweepStudy(
   known?: Known,
 ): Study<SweepRow, SweepOutcome> {
   const [stated, ...more] = cell.inputs;
-  if (!stated || more.length > 0) throw new Error(studyMessages.inputCount("sweep", "one input", cell.inputs.length));
+  if (!stated || more.length > 0)
+    throw refusalAt("inputs", null, studyMessages.inputCount("sweep", "one input", cell.inputs.length));
   const base = subjectOf(notebook, cell, functions, known);
   const subjects = [
     base,
     ...(cell.trials ?? []).map((name) =>
-      subjectOf(applyTrial(notebook, trialNamed(notebook, name)), cell, functions, { program: base.program }),
+      inField("trials", name, () =>
+        subjectOf(applyTrial(notebook, trialNamed(notebook, name)), cell, functions, { program: base.program }),
+      ),
     ),
   ];
   const inputs = subjects.map((subject) => inputOf(subject.program, subject.present, stated.input));

@@ -10,6 +10,7 @@ import { type Sample, sampleOf, shareOf } from "./statistics.ts";
 import type { Study, ToldResult } from "./study.ts";
 import { type Input, inputOf, plusMinusOfInput } from "./study-input.ts";
 import { studyMessages } from "./study-messages.ts";
+import { inField, refusalAt } from "./study-refusal.ts";
 import { type Known, type Subject, subjectOf, toldOf, variantsOfSubject } from "./subject.ts";
 import { type Influence, influencesOn, type Tightening, tighteningsOf } from "./tightening.ts";
 
@@ -105,12 +106,13 @@ function deviationsOf(cell: StudyCell, subject: Subject): Deviation[] {
   const { program } = subject;
   const own = program.steps.flatMap(({ plusMinus, name }) => (plusMinus && name ? [{ input: name }] : []));
   const stated: readonly StudyInput[] = cell.inputs.length > 0 ? cell.inputs : own;
-  if (stated.length === 0) throw new Error(studyMessages.noPlusMinus);
+  if (stated.length === 0) throw refusalAt("inputs", null, studyMessages.noPlusMinus);
   const deviations = stated.map((each) => deviationOf(each, subject));
   const seen = new Set<string>();
   for (const { input, pair } of deviations) {
     for (const each of [input, ...(pair ? [pair] : [])]) {
-      if (seen.has(JSON.stringify(each.place))) throw new Error(studyMessages.inputTwice(each.target));
+      if (seen.has(JSON.stringify(each.place)))
+        throw refusalAt("input", each.target, studyMessages.inputTwice(each.target));
       seen.add(JSON.stringify(each.place));
     }
   }
@@ -119,19 +121,20 @@ function deviationsOf(cell: StudyCell, subject: Subject): Deviation[] {
 
 function deviationOf(stated: StudyInput, { program, present }: Subject): Deviation {
   const { input: target, pair: other, plus_minus, law = "uniform", correlation = 0 } = stated;
-  if (other === undefined && stated.correlation !== undefined) throw new Error(studyMessages.correlationAlone(target));
+  if (other === undefined && stated.correlation !== undefined)
+    throw refusalAt("correlation", target, studyMessages.correlationAlone(target));
   const input = known(inputOf(program, present, target));
-  const pair = other === undefined ? null : known(inputOf(program, present, other));
+  const pair = other === undefined ? null : inField("pair", target, () => known(inputOf(program, present, other)));
   const own = plusMinusOfInput(input, plus_minus, program);
   // The other half is off as the first is, unless it says otherwise itself.
   const pairOwn = pair && (plusMinusOfInput(pair, plus_minus, program) ?? own);
-  if (own === null) throw new Error(studyMessages.inputWithoutPlusMinus(target));
+  if (own === null) throw refusalAt("plus_minus", target, studyMessages.inputWithoutPlusMinus(target));
   return { input, pair, plusMinus: [own, pairOwn ?? own], law, correlation };
 }
 
 function known(input: Input): Input {
   if (Number.isNaN(input.nominal))
-    throw new Error(studyMessages.inInput(input.target, studyMessages.waits(input.target, input.target)));
+    throw refusalAt("input", input.target, studyMessages.waits(input.target, input.target));
   return input;
 }
 

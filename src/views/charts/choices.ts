@@ -11,8 +11,8 @@ interface Placed {
   readonly y: number;
 }
 
-/** The nearest point within reach of a place on the sheet; `spots` has a list for each panel. */
-export function choiceNear(spots: readonly (readonly Placed[])[], { x, y }: Placed): Choice | null {
+/** The nearest point within reach (px) of a place on the sheet; `spots` has a list for each panel. */
+export function choiceNear(spots: readonly (readonly Placed[])[], { x, y }: Placed, reach = usualReach): Choice | null {
   let best: Choice | null = null;
   let nearest = reach;
   spots.forEach((panelSpots, panel) => {
@@ -59,4 +59,4 @@ export function choiceByKey(key: string, { panel, index }: Choice, counts: reado
 /** True for one and the same point, or none twice. */
 export const isSame = (a: Choice | null, b: Choice | null): boolean => a?.panel === b?.panel && a?.index === b?.index;
 
-const reach = 20;
+const usualReach = 20;

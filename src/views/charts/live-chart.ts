@@ -15,6 +15,8 @@ export interface ChartState<Data, Options> {
 export interface SketchedChart {
   readonly mark: Mark;
   readonly spots: readonly (readonly { readonly x: number; readonly y: number }[])[];
+  /** How far from a point a pointer may be and still mean it, px; 20 unless said. */
+  readonly reach?: number | undefined;
 }
 
 /** Draws a chart. `choose` is told the point that was chosen. */
@@ -27,9 +29,11 @@ export function liveChart<Data, Options>(
 ): LiveDrawing<Data, Options> {
   let state: ChartState<Data, Options> = { data, options, focus: null, under: null };
   let spots: SketchedChart["spots"] = [];
+  let reach: number | undefined;
   const marks = (shown: ChartState<Data, Options>): Mark => {
     const sketched = sketch(shown);
     spots = sketched.spots;
+    reach = sketched.reach;
     return sketched.mark;
   };
   const drawing = liveDrawing(marks, state, undefined, surroundings);
@@ -47,7 +51,7 @@ export function liveChart<Data, Options>(
   const under = ({ clientX, clientY }: MouseEvent): Choice | null => {
     const box = element.getBoundingClientRect();
     const scale = Number(element.getAttribute("width")) / box.width;
-    return choiceNear(spots, { x: (clientX - box.left) * scale, y: (clientY - box.top) * scale });
+    return choiceNear(spots, { x: (clientX - box.left) * scale, y: (clientY - box.top) * scale }, reach);
   };
   const focusOn = (choice: Choice): void => choices()[places().findIndex((each) => isSame(each, choice))]?.focus();
 

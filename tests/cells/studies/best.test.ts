@@ -179,7 +179,7 @@ describe("a best", () => {
     [{ inputs: [] }, "A best takes one to four inputs; here is none."],
     [{ inputs: [1, 2, 3, 4, 5].map(() => range("a", 0, 1)) }, "A best takes one to four inputs; here are 5."],
     [{ inputs: [range("a", 0, 1), range("a", 0, 1)] }, "a stands twice."],
-    [{ goals: [] }, 'Say of each result whether it is to be "least" or "most": there is one, with 0 in "goals".'],
+    [{ goals: [] }, "Say of each result whether it is to be least or most: there is one, and for 0 it is said."],
     [
       { results: ["y", "a", "b"], goals: ["least", "least", "most"] },
       "A best tells of one or two results; here are 3.",

@@ -102,7 +102,7 @@ eda [deg] = equivalent_dihedral(wing(panels))`;
   });
 
   test.each<[Partial<Omit<StudyFields, "target">> & { readonly target?: string | null }, string]>([
-    [{ target: null }, 'Say what the result is to reach, as "target".'],
+    [{ target: null }, "Say what the result is to reach, in its unit, such as 12 deg."],
     [{ target: "3 mm" }, "The target: The unit 1 is for a number, but this is a length."],
     [{ target: "b" }, "The target: A given stands on its own and cannot use b."],
     [{ results: ["x", "x"] }, "A solve tells of one result; here are 2."],

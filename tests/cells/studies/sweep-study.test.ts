@@ -97,7 +97,10 @@ describe("a sweep", () => {
     [{ inputs: [{ input: "tip" }, { input: "chord" }] }, "A sweep takes one input; here are 2."],
     [{ inputs: [{ input: "tipp" }] }, "Input tipp: There is no cell named tipp. Did you mean tip?"],
     [{ inputs: [{ input: "eda" }] }, "Input eda: eda is computed. Only givens and table entries can be set."],
-    [{ inputs: [{ input: "chord" }] }, 'Input chord: chord has no range. Give it one here: "range": [from, to].'],
+    [
+      { inputs: [{ input: "chord" }] },
+      "Input chord: chord has no range. Say from where to where it is to go: its lowest and its highest value.",
+    ],
     [
       { inputs: [{ input: "tip", range: ["5 deg", "5 deg"] }] },
       "Input tip: The range runs from 5 deg to 5 deg, so it is empty.",

@@ -207,7 +207,10 @@ describe("a tolerance", () => {
     [[{ input: "a" }], "a does not say how far it may be off. Give it its ±."],
     [[{ input: "a", plus_minus: "1" }], "Input a: The ±: The unit mm is for a length, but this is a number."],
     [[{ input: "a", plus_minus: "0 mm" }], "Input a: The ±: It must be more than zero."],
-    [[{ input: "a", plus_minus: "1 mm", correlation: 0.5 }], "a has a correlation but no pair."],
+    [
+      [{ input: "a", plus_minus: "1 mm", correlation: 0.5 }],
+      "a says how much the halves go together, but not which is the other half.",
+    ],
     [
       [
         { input: "a", plus_minus: "1 mm" },

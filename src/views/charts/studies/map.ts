@@ -134,7 +134,17 @@ function sketchMap({ data, options, focus, under }: ChartState<MapOutcome, Study
   return {
     mark: chartMark("map", size, options.title ?? mapTitle(data), () => mapWords(data, bands), layers),
     spots,
+    // A map is points all over: wherever it is pressed the nearest is meant.
+    reach: reachOf(spots),
   };
+}
+
+/** From the middle between four neighbours to each of them, px. */
+function reachOf([row = [], next = []]: SketchedChart["spots"]): number {
+  const [first, beside] = row;
+  const across = first && beside ? beside.x - first.x : 0;
+  const up = first && next[0] ? next[0].y - first.y : 0;
+  return Math.max(20, Math.hypot(across, up) / 2 + 1);
 }
 
 /** The name of the result, the ticks of both axes and what they say. */
