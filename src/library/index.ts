@@ -1,6 +1,7 @@
 /** The one list of the functions that formulas can call, and the types that views need of their values. */
 
 import { generalFunctions, gliderFunctions } from "./at-first.ts";
+import { asBuilt } from "./build/as-built.ts";
 import { blankPairs } from "./build/blank-pairs.ts";
 import { gustLoadFactor } from "./build/gust-load-factor.ts";
 import { jointBevels } from "./build/joint-bevels.ts";
@@ -16,6 +17,7 @@ import { sectionTemplates } from "./build/section-templates.ts";
 import { skewForWashout } from "./build/skew-for-washout.ts";
 import { tailParts } from "./build/tail-parts.ts";
 import { tossLoadFactor } from "./build/toss-load-factor.ts";
+import { tossLog } from "./build/toss-log.ts";
 import { trimUnits } from "./build/trim-units.ts";
 import { weighIn } from "./build/weigh-in.ts";
 import { wingBlanks } from "./build/wing-blanks.ts";
@@ -107,5 +109,7 @@ export const functions: FunctionTable = functionTable([
   weighIn,
   partsList,
   workOrder,
+  asBuilt,
+  tossLog,
   ...generalFunctions,
 ]);

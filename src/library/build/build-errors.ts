@@ -1,0 +1,119 @@
+import { numberText } from "../number-text.ts";
+import type { Wing } from "../shape/wing-record.ts";
+import { freeFall } from "../units.ts";
+import type { BuiltPanel, Measured } from "./built-panels.ts";
+import { rollEffect } from "./roll-effect.ts";
+
+/** A difference between the halves and what it does. */
+export interface BuildError {
+  readonly error: string;
+  readonly size: string;
+  /** rad/s to the right, and what the measuring alone may pretend of it. */
+  readonly roll_rate: number;
+  readonly doubt: number;
+  readonly matters: boolean;
+  readonly remedy: string;
+}
+
+interface Conditions {
+  readonly measured: Measured;
+  readonly height_error: number;
+  readonly length_error: number;
+  readonly mass?: number | undefined;
+  readonly speed: number;
+  readonly lift_coefficient: number;
+  readonly lift_slope: number;
+}
+
+/** The differences right against left beyond what is planned, each told by the roll that it makes; the worst first. */
+export function errorsOf(
+  wing: Wing,
+  { right, left }: { right: readonly BuiltPanel[]; left: readonly BuiltPanel[] },
+  given: Conditions,
+): readonly BuildError[] {
+  const { measured, height_error, length_error, mass, speed, lift_coefficient, lift_slope } = given;
+  const effect = rollEffect(wing);
+  const rows = right.slice(0, left.length).flatMap((panel, k): BuildError[] => {
+    const other = left[k] as BuiltPanel;
+    const chord = ((wing.right.root_chord[k] ?? 0) + (wing.right.tip_chord[k] ?? 0)) / 2;
+    const tipChord = wing.right.tip_chord[k] ?? 0;
+    const off = (side: "right" | "left", value: "cant" | "twist") =>
+      (side === "right" ? panel : other)[value] - (wing[side][value][k] ?? 0);
+    const twist = off("right", "twist") - off("left", "twist");
+    const lost = (side: "right" | "left") =>
+      1 - Math.cos((side === "right" ? panel : other).cant) / Math.cos(wing[side].cant[k] ?? 0);
+    const cant = off("right", "cant") - off("left", "cant");
+    const perTwist = speed * effect.ofTwist(k);
+    const perLift = speed * effect.ofLift(k, lift_coefficient, lift_slope);
+    const cantDoubt =
+      (Math.SQRT2 * Math.sqrt(2 * height_error ** 2 + (Math.sin(panel.cant) * length_error) ** 2)) / panel.length;
+    const name = `panel ${k + 1}, right against left`;
+    return [
+      ...(measured.right_rear && measured.left_rear
+        ? [
+            judged({
+              error: `incidence of ${name}`,
+              size: `${numberText(Math.abs(twist), "deg")} more washout on the ${twist > 0 ? "right" : "left"}`,
+              roll_rate: perTwist * twist,
+              doubt: (perTwist * 2 * height_error) / tipChord,
+              remedy: twistRemedy(twist, k + 1, chord),
+            }),
+          ]
+        : []),
+      judged({
+        error: `cant of ${name}`,
+        size: `${numberText(Math.abs(cant), "deg")} steeper on the ${cant > 0 ? "right" : "left"}`,
+        roll_rate: perLift * (lost("right") - lost("left")),
+        doubt: perLift * Math.abs(Math.sin(panel.cant)) * cantDoubt,
+        remedy: `see the joint inboard of panel ${k + 1}; a degree here does little`,
+      }),
+      ...massError(wing, k, measured, mass, (moment) => speed * effect.ofMoment(moment, lift_slope), lift_coefficient),
+    ];
+  });
+  return [...rows].sort((a, b) => Math.abs(b.roll_rate) - Math.abs(a.roll_rate));
+}
+
+/** What is more than the measuring may pretend matters, where it would be seen at all: half a degree a second. */
+const judged = (row: Omit<BuildError, "matters">): BuildError => ({
+  ...row,
+  matters: Math.abs(row.roll_rate) > Math.max(row.doubt, 0.5 * (Math.PI / 180)),
+});
+
+function twistRemedy(twist: number, panel: number, chord: number): string {
+  const size = Math.abs(twist);
+  const [more, less] = twist > 0 ? ["left", "right"] : ["right", "left"];
+  return (
+    `wash the ${more} panel ${panel} out by ${numberText(size, "deg")}, or the ${less} one in: its trailing edge ` +
+    `${numberText(chord * Math.sin(size), "mm")} up against its leading edge. Damp it, twist, and let it dry pinned down; ` +
+    "or bend up a tab, and measure again before flying"
+  );
+}
+
+/** Where both panels are weighed and the glider's mass is known: their difference at the panel's middle. */
+function massError(
+  wing: Wing,
+  k: number,
+  { right_mass, left_mass }: Measured,
+  mass: number | undefined,
+  rollOf: (momentOverPressure: number) => number,
+  lift: number,
+): BuildError[] {
+  const [right, left] = [right_mass?.[k], left_mass?.[k]];
+  if (right === undefined || left === undefined || mass === undefined) return [];
+  const heavier = right - left;
+  const { y } = wing.right.stations;
+  const arm = ((y[k] ?? 0) + (y[k + 1] ?? 0)) / 2;
+  const pressure = (mass * freeFall) / (wing.area * lift);
+  const tip = wing.right.stations.y.at(-1) ?? arm;
+  const side = heavier > 0 ? "left" : "right";
+  return [
+    judged({
+      error: `mass of panel ${k + 1}, right against left`,
+      size: `${numberText(Math.abs(heavier), "g")} heavier on the ${heavier > 0 ? "right" : "left"}`,
+      roll_rate: rollOf((heavier * freeFall * arm) / pressure),
+      // Scales that read to 0.01 g.
+      doubt: Math.abs(rollOf((1e-5 * freeFall * arm) / pressure)),
+      remedy: `put ${numberText((Math.abs(heavier) * arm) / tip, "g")} on the ${side} tip`,
+    }),
+  ];
+}

@@ -1,0 +1,88 @@
+import { numberText } from "../number-text.ts";
+import type { Half } from "../shape/half-record.ts";
+import type { Panels } from "../shape/panel-columns.ts";
+import { type FieldValues, number, type Refuse, table } from "../spec.ts";
+
+/** What was measured of a finished wing, one row a panel, the root panel first. */
+export const measuredTable = table("what was measured, one row a panel, the root panel first", {
+  right_height: number("mm", "lower face above the table at the leading edge of the panel's outer end, right"),
+  left_height: number("mm", "the same on the left"),
+  right_rear: number("mm", "the same at the trailing edge, right", { optional: true }),
+  left_rear: number("mm", "the same at the trailing edge, left", { optional: true }),
+  right_length: number("mm", "length of the lower face; left out, as planned", { above: 0, optional: true }),
+  left_length: number("mm", "the same on the left", { above: 0, optional: true }),
+  right_mass: number("g", "mass of the panel, right", { above: 0, optional: true }),
+  left_mass: number("g", "mass of the panel, left", { above: 0, optional: true }),
+});
+export type Measured = FieldValues<(typeof measuredTable)["fields"]>;
+
+/** A panel as it was built. */
+export interface BuiltPanel {
+  readonly length: number;
+  readonly cant: number;
+  readonly twist: number;
+}
+
+/**
+ * Cant and twist of each panel of one half: sin cant = rise of the leading edge over the panel's length; sin twist = rise
+ * of the trailing edge over the leading edge, over chord · cos cant (derived). Twist not measured is as planned.
+ */
+export function builtPanels(
+  half: Half,
+  side: "right" | "left",
+  measured: Measured,
+  start: number,
+  refuse: Refuse,
+): BuiltPanel[] {
+  const count = half.length.length;
+  for (const [name, column] of Object.entries(measured)) {
+    if (column === undefined || column.length >= count) continue;
+    refuse(
+      "measured",
+      `The column ${name} has ${column.length} of ${count} panels. Measure panel ${column.length + 1} too, and give it a row.`,
+    );
+  }
+  const heights = measured[`${side}_height`];
+  const rears = measured[`${side}_rear`];
+  const lengths = measured[`${side}_length`];
+  return half.length.map((planned, k) => {
+    const length = lengths?.[k] ?? planned;
+    const height = heights[k] ?? 0;
+    const rise = height - (k === 0 ? start : (heights[k - 1] ?? 0));
+    if (!(Math.abs(rise) < length)) {
+      refuse(
+        "measured",
+        `The outer end of panel ${side} ${k + 1} lies ${numberText(Math.abs(rise), "mm")} ${rise < 0 ? "below" : "above"} its inner end, and the panel is ` +
+          `${numberText(length, "mm")} long. Measure both heights again.`,
+      );
+    }
+    const cant = Math.asin(rise / length);
+    const chord = half.tip_chord[k] ?? Number.NaN;
+    const raised = (rears?.[k] ?? 0) - height;
+    const sine = raised / (chord * Math.cos(cant));
+    if (rears && !(Math.abs(sine) < 0.5)) {
+      refuse(
+        "measured",
+        `The trailing edge of panel ${side} ${k + 1} stands ${numberText(raised, "mm")} against its leading edge, on a chord of ${numberText(chord, "mm")}. Measure both again.`,
+      );
+    }
+    return { length, cant, twist: rears ? Math.asin(sine) : (half.twist[k] ?? 0) };
+  });
+}
+
+/** The panels of a half as built, as `wing` takes them: what an oblique joint gave is in the measured washout. */
+export function asPanels(half: Half, built: readonly BuiltPanel[]): Panels {
+  const gained = (value: (panel: BuiltPanel) => number) =>
+    built.map((panel, k) => value(panel) - (k === 0 ? 0 : value(built[k - 1] as BuiltPanel)));
+  return {
+    length: built.map(({ length }) => length),
+    root_chord: half.root_chord,
+    tip_chord: half.tip_chord,
+    sweep: half.sweep,
+    break: gained(({ cant }) => cant),
+    washout: gained(({ twist }) => twist),
+    thickness: half.thickness,
+    ...(half.camber.length > 0 && { camber: half.camber }),
+    ...(half.density.length > 0 && { density: half.density }),
+  };
+}

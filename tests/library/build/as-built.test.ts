@@ -1,0 +1,171 @@
+import fc from "fast-check";
+import { describe, expect, test } from "vitest";
+import { type AsBuilt, asBuilt } from "../../../src/library/build/as-built.ts";
+import { panelPlaces } from "../../../src/library/build/panel-place.ts";
+import { sampleGlider } from "../../../src/library/glide/sample-gliders.ts";
+import { rollingTendency } from "../../../src/library/motion/rolling-tendency.ts";
+import { degrees } from "../../../src/library/numerics/degrees.ts";
+import type { Panels } from "../../../src/library/shape/panel-columns.ts";
+import { buildWing } from "../../../src/library/shape/wing.ts";
+import type { Wing } from "../../../src/library/shape/wing-record.ts";
+import { call, refuse } from "../call.ts";
+import { anyPanels, runs, withColumns } from "../panel-arbitraries.ts";
+import { ploverPanels, ploverWing } from "../plover.ts";
+
+const build = (panels: Panels, left?: Panels) => buildWing(panels, left, refuse);
+const check = (wing: unknown, measured: unknown, given: Record<string, unknown> = {}) =>
+  call(asBuilt, { wing, measured, ...given }) as AsBuilt;
+
+/** What a ruler would find of a wing: heights of both edges at each panel's outer end, from its panels in space. */
+function heightsOf(wing: Wing) {
+  const of = (side: "right" | "left") =>
+    panelPlaces(wing)
+      .filter((panel) => panel.side === side)
+      .map(({ corner, length, out, aft, tip_chord, sweep }) => {
+        const front = corner[2] + length * out[2];
+        return { front, rear: front + tip_chord * aft[2], sweep };
+      });
+  return {
+    right_height: of("right").map(({ front }) => front),
+    left_height: of("left").map(({ front }) => front),
+    right_rear: of("right").map(({ rear }) => rear),
+    left_rear: of("left").map(({ rear }) => rear),
+  };
+}
+
+const plain = anyPanels.map((panels) => {
+  const { skew: _skew, ...rest } = withColumns(panels, { length: panels.length.map((each) => each + 0.03) });
+  return rest as Panels;
+});
+
+describe("a wing as it was built", () => {
+  test("has the angles that its measured heights came from, whatever wing it is", () => {
+    fc.assert(
+      fc.property(plain, (panels) => {
+        const wing = build(panels);
+        const { panels: found, equivalent_dihedral, planned_dihedral, roll_rate } = check(wing, heightsOf(wing));
+        found.right.forEach((cant, k) => {
+          expect(cant).toBeCloseTo(wing.cants[k] ?? 0, 9);
+        });
+        found.left_washout.forEach((twist, k) => {
+          expect(twist).toBeCloseTo(wing.left.twist[k] ?? 0, 9);
+        });
+        expect(equivalent_dihedral).toBeCloseTo(planned_dihedral, 9);
+        expect(roll_rate).toBeCloseTo(0, 9);
+      }),
+      { ...runs, numRuns: 60 },
+    );
+  });
+
+  test("finds the panel that is off, and incidence to matter far more than dihedral", () => {
+    const crooked = build(
+      ploverPanels,
+      withColumns(ploverPanels, {
+        break: [degrees(4), degrees(6), degrees(11)],
+        washout: [0, degrees(0.5), degrees(2)],
+      }),
+    );
+    const found = check(ploverWing, heightsOf(crooked), { height_error: 0.0002 });
+    expect(found.worst).toBe("incidence of panel 3, right against left");
+    expect(found.panels.washout_apart[2]).toBeCloseTo(degrees(-1), 9);
+    expect(found.panels.apart[0]).toBeCloseTo(degrees(-1), 9);
+    const rate = (name: string) => Math.abs(found.errors.roll_rate[found.errors.error.indexOf(name)] ?? 0);
+    const each = (name: string) => rate(`${name} of panel 1, right against left`);
+    expect(rate(found.worst)).toBeGreaterThan(20 * each("cant"));
+    // The left is washed out too far, so the wing rolls to the left; the right is to follow it.
+    expect(found.roll_rate).toBeLessThan(0);
+    expect(found.remedy).toMatch(/^wash the right panel 3 out by 1 deg/);
+  });
+
+  test("does not blame what a ruler cannot tell, and says to read finer", () => {
+    const crooked = build(ploverPanels, withColumns(ploverPanels, { washout: [0, degrees(0.5), degrees(2)] }));
+    const { worst, remedy } = check(ploverWing, heightsOf(crooked), { height_error: 0.0005 });
+    expect(worst).toBe("none");
+    expect(remedy).toMatch(/read the heights of both edges finer/);
+  });
+
+  test("rolls to the side that the flow solution rolls it to, and by about as much", () => {
+    const wing = sampleGlider.wing;
+    const heights = heightsOf(wing);
+    const chord = wing.right.tip_chord[1] ?? 0;
+    const measured = { ...heights, right_rear: heights.right_rear.map((z, k) => (k === 1 ? z + chord * 0.01 : z)) };
+    const found = check(wing, measured, { speed: 4.26 });
+    const flown = call(rollingTendency, { glider: { ...sampleGlider, wing: found.wing } }) as { roll_rate: number };
+    expect(found.roll_rate).toBeGreaterThan(0);
+    expect(flown.roll_rate / found.roll_rate).toBeGreaterThan(0.7);
+    expect(flown.roll_rate / found.roll_rate).toBeLessThan(1.4);
+  });
+
+  test("has doubts as wide as heights read wrong by chance would spread the answer", () => {
+    const heights = heightsOf(ploverWing);
+    const { dihedral_doubt, panels } = check(ploverWing, heights, { height_error: 0.0004, length_error: 0.0006 });
+    const normal = gauss(7);
+    const answers = Array.from({ length: 3000 }, () => {
+      const off = (list: readonly number[], by: number) => list.map((value) => value + by * normal());
+      const [right, left] = [off(heights.right_height, 0.0004), off(heights.left_height, 0.0004)];
+      return check(ploverWing, {
+        right_height: right,
+        left_height: left,
+        right_length: off(ploverPanels.length, 0.0006),
+        left_length: off(ploverPanels.length, 0.0006),
+      });
+    });
+    const spread = (values: readonly number[]) => {
+      const mean = values.reduce((sum, each) => sum + each, 0) / values.length;
+      return Math.sqrt(values.reduce((sum, each) => sum + (each - mean) ** 2, 0) / values.length);
+    };
+    expect(spread(answers.map(({ equivalent_dihedral }) => equivalent_dihedral)) / dihedral_doubt).toBeCloseTo(1, 1);
+    // The root's height is taken as sure in the sampling of the first panel, so the second one is looked at.
+    expect(spread(answers.map((answer) => answer.panels.right[1] ?? 0)) / (panels.doubt[1] ?? 1)).toBeCloseTo(1, 1);
+  });
+
+  test("tells what to do about a joint: leave it, sand more, sand less", () => {
+    const off = build(withColumns(ploverPanels, { break: [degrees(3), degrees(4), degrees(14)] }));
+    const { joints } = check(ploverWing, heightsOf(off));
+    const remedy = (name: string) => joints.remedy[joints.joint.indexOf(name)] ?? "";
+    expect(remedy("root")).toBe("leave it");
+    expect(remedy("right 1–2")).toMatch(/folds too little.*1.5 deg more off each edge/);
+    expect(remedy("left 2–3")).toMatch(/folds too far.*1.5 deg less/);
+  });
+
+  test("says what unlike panels weigh on the roll, and the tip weight that cures it", () => {
+    const measured = {
+      ...heightsOf(ploverWing),
+      right_mass: [0.0021, 0.0011, 0.0006],
+      left_mass: [0.0021, 0.0011, 0.0005],
+    };
+    const { errors } = check(ploverWing, measured, { mass: 0.018 });
+    const at = errors.error.indexOf("mass of panel 3, right against left");
+    expect(errors.roll_rate[at] ?? 0).toBeGreaterThan(0);
+    expect(errors.remedy[at]).toMatch(/on the left tip/);
+  });
+});
+
+describe("measurements that cannot be", () => {
+  const heights = heightsOf(ploverWing);
+  test("name the panel that has none", () => {
+    expect(() => check(ploverWing, { ...heights, left_height: heights.left_height.slice(0, 2) })).toThrow(
+      /column left_height has 2 of 3 panels. Measure panel 3 too/,
+    );
+  });
+  test("name the panel that would stand upright or be twisted off", () => {
+    expect(() => check(ploverWing, { ...heights, right_height: [0.2, 0.21, 0.22] })).toThrow(
+      /panel right 1 lies .* above/,
+    );
+    expect(() => check(ploverWing, { ...heights, left_rear: [0.2, 0.2, 0.2] })).toThrow(
+      /trailing edge of panel left 1/,
+    );
+  });
+});
+
+/** Numbers of a normal law by a seed (mulberry32, Box and Muller). */
+function gauss(seed: number): () => number {
+  let state = seed;
+  const uniform = () => {
+    state = (state + 0x6d2b79f5) | 0;
+    let t = Math.imul(state ^ (state >>> 15), 1 | state);
+    t = (t + Math.imul(t ^ (t >>> 7), 61 | t)) ^ t;
+    return ((t ^ (t >>> 14)) >>> 0) / 2 ** 32;
+  };
+  return () => Math.sqrt(-2 * Math.log(uniform() + 1e-12)) * Math.cos(2 * Math.PI * uniform());
+}
