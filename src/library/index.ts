@@ -1,7 +1,6 @@
 /** The one list of the functions that formulas can call, and the types that views need of their values. */
 
 import { generalFunctions, gliderFunctions } from "./at-first.ts";
-import { asBuilt } from "./build/as-built.ts";
 import { blankPairs } from "./build/blank-pairs.ts";
 import { gustLoadFactor } from "./build/gust-load-factor.ts";
 import { jointBevels } from "./build/joint-bevels.ts";
@@ -17,9 +16,10 @@ import { sectionTemplates } from "./build/section-templates.ts";
 import { skewForWashout } from "./build/skew-for-washout.ts";
 import { tailParts } from "./build/tail-parts.ts";
 import { tossLoadFactor } from "./build/toss-load-factor.ts";
-import { tossLog } from "./build/toss-log.ts";
+import { tossResults } from "./build/toss-results.ts";
 import { trimUnits } from "./build/trim-units.ts";
 import { weighIn } from "./build/weigh-in.ts";
+import { wingAsBuilt } from "./build/wing-as-built.ts";
 import { wingBlanks } from "./build/wing-blanks.ts";
 import { wingJig } from "./build/wing-jig.ts";
 import { wingSeat } from "./build/wing-seat.ts";
@@ -109,7 +109,7 @@ export const functions: FunctionTable = functionTable([
   weighIn,
   partsList,
   workOrder,
-  asBuilt,
-  tossLog,
+  wingAsBuilt,
+  tossResults,
   ...generalFunctions,
 ]);

@@ -2,7 +2,7 @@ import { numberText } from "../number-text.ts";
 import { define, number, record } from "../spec.ts";
 import { freeFall } from "../units.ts";
 import { alleviation } from "./load-factors.ts";
-import { loadParameters } from "./toss-load-factor.ts";
+import { airDensity, loadParameters } from "./toss-load-factor.ts";
 
 /** `gust_load_factor(speed, gust, mass, area, chord, …)`. */
 export const gustLoadFactor = define({
@@ -15,6 +15,7 @@ export const gustLoadFactor = define({
     ...loadParameters,
     chord: number("mm", "mean chord of the wing", { above: 0 }),
     lift_slope: number("1/rad", "lift slope of the wing", { above: 0, default: 4.5 }),
+    air_density: airDensity,
   },
   result: record(
     "gust_load_factor",

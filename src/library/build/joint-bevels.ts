@@ -10,9 +10,8 @@ import { halfNotAll, propHeight, propRate } from "./sanding-prop.ts";
 
 const washoutWays: Readonly<Record<string, WashoutBy>> = { cut: "cut", step: "step" };
 
-/** What functions that cut joints take. */
-export const jointParameters = {
-  wing: wingRecord,
+/** What functions that cut joints take, besides the wing. */
+export const cutParameters = {
   washout: choice(
     "how washout gained at a joint is come by: cut, the joint line is cut askew so that the edges close; step, it is cut along the flow and the trailing edges step",
     Object.keys(washoutWays),
@@ -79,7 +78,7 @@ export const jointBevels = define({
   summary: "Fold of each joint, bevel of each edge, and how high to prop a panel at the table's edge to sand it.",
   topic: "build",
   parameters: {
-    ...jointParameters,
+    wing: wingRecord,
     prop_at: number(
       "mm",
       "where the prop stands, along the panel from the edge; left out, or beyond it, at the far end",
@@ -88,6 +87,7 @@ export const jointBevels = define({
         optional: true,
       },
     ),
+    ...cutParameters,
   },
   result: jointBevelsRecord,
   formula:

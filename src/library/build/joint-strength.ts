@@ -3,10 +3,11 @@ import { balsaOf } from "../mass/balsa.ts";
 import { sandedSection } from "../mass/section-fill.ts";
 import { numberText } from "../number-text.ts";
 import { threePanelWing } from "../shape/sample-wings.ts";
+import { wingRecord } from "../shape/wing-record.ts";
 import { choice, define, number, record, table, text, type ValueOf } from "../spec.ts";
 import { freeFall } from "../units.ts";
 import { bendingMoment, type Loading } from "./bending.ts";
-import { cutJoints, cutLength, jointParameters } from "./joint-bevels.ts";
+import { cutJoints, cutLength, cutParameters } from "./joint-bevels.ts";
 import type { JointPlace } from "./joint-place.ts";
 import { weaves } from "./joint-strips.ts";
 
@@ -55,7 +56,7 @@ export const jointStrength = define({
     "Bending moment at each joint in a hand toss and in a gust, and how many times that it bears, plain and with strips.",
   topic: "build",
   parameters: {
-    ...jointParameters,
+    wing: wingRecord,
     mass: number("g", "mass of the whole glider as it is then", { above: 0 }),
     density: number("kg/m^3", "density of the wing's balsa", { min: 60, max: 380 }),
     toss: number("1", "load factor of the hand toss: see toss_load_factor", { above: 0, default: 5 }),
@@ -70,6 +71,7 @@ export const jointStrength = define({
     width: number("mm", "width of the strip over the joint", { above: 0, default: 0.02 }),
     sanded: number("%", "share of the blank's volume that sanding leaves", { above: 0, max: 1, default: 1 }),
     loading: choice("how lift lies over the span", Object.keys(loadings), { default: "elliptic" }),
+    ...cutParameters,
   },
   result: strengthRecord,
   formula:

@@ -2,8 +2,9 @@ import { chosen } from "../chosen.ts";
 import { clothParameters, laidWeight, resinSource } from "../mass/laid-cloth.ts";
 import { numberText } from "../number-text.ts";
 import { threePanelWing } from "../shape/sample-wings.ts";
+import { wingRecord } from "../shape/wing-record.ts";
 import { choice, define, number, record, table, text } from "../spec.ts";
-import { cutJoints, cutLength, jointParameters } from "./joint-bevels.ts";
+import { cutJoints, cutLength, cutParameters } from "./joint-bevels.ts";
 
 /** Ways to lay a weave, with what to say of each. */
 export const weaves: Readonly<Record<string, string>> = {
@@ -41,7 +42,7 @@ export const jointStrips = define({
     "Size, number and layers of the cloth strips over all joints, with resin and glue: what reinforcing them adds.",
   topic: "build",
   parameters: {
-    ...jointParameters,
+    wing: wingRecord,
     cloth: { ...clothParameters.cloth, default: 0.025 },
     width: number("mm", "width of the widest layer over a joint, both sides of it together", {
       above: 0,
@@ -60,6 +61,7 @@ export const jointStrips = define({
     weave: choice("how the threads run", Object.keys(weaves), { default: "straight" }),
     resin: clothParameters.resin,
     glue: number("g", "glue in each joint and soaked into the wood around it", { min: 0, default: 0.0002 }),
+    ...cutParameters,
   },
   result: jointStripsRecord,
   formula:

@@ -2,8 +2,9 @@ import { numberText } from "../number-text.ts";
 import { degrees } from "../numerics/degrees.ts";
 import { dot, from, type Vector } from "../numerics/vector3.ts";
 import { threePanelWing } from "../shape/sample-wings.ts";
+import { wingRecord } from "../shape/wing-record.ts";
 import { define, number, record, table, text } from "../spec.ts";
-import { cutJoints, jointParameters } from "./joint-bevels.ts";
+import { cutJoints, cutParameters } from "./joint-bevels.ts";
 
 const propsRecord = record(
   "prop_heights",
@@ -29,11 +30,12 @@ export const propHeights = define({
   summary: "How high to prop each panel when the one inboard of it lies flat on the table: building without a jig.",
   topic: "build",
   parameters: {
-    ...jointParameters,
+    wing: wingRecord,
     prop_at: number("mm", "where the prop stands, along the panel from the joint; left out, or beyond it, at the tip", {
       above: 0,
       optional: true,
     }),
+    ...cutParameters,
   },
   result: propsRecord,
   formula: "height = length · sin(fold) under the leading edge; under the trailing edge with what its washout adds",

@@ -6,8 +6,8 @@ import { loadAt } from "./load-factors.ts";
 export const loadParameters = {
   mass: number("g", "mass of the glider as it is then", { above: 0 }),
   area: number("cm^2", "wing area in the plan view", { above: 0 }),
-  air_density: number("kg/m^3", "density of the air", { above: 0, default: 1.225 }),
 };
+export const airDensity = number("kg/m^3", "density of the air", { above: 0, default: 1.225 });
 
 /** `toss_load_factor(speed, mass, area, …)`: also for a pull-up under boost. */
 export const tossLoadFactor = define({
@@ -19,6 +19,7 @@ export const tossLoadFactor = define({
     ...loadParameters,
     lift_coefficient: number("1", "lift coefficient that it is trimmed to glide at", { above: 0, default: 0.6 }),
     max_lift: number("1", "largest lift coefficient of the wing: no more can come", { above: 0, default: 0.9 }),
+    air_density: airDensity,
   },
   result: record(
     "toss_load_factor",

@@ -2,10 +2,11 @@ import { chosen } from "../chosen.ts";
 import { numberText } from "../number-text.ts";
 import { degrees } from "../numerics/degrees.ts";
 import { threePanelWing } from "../shape/sample-wings.ts";
+import { wingRecord } from "../shape/wing-record.ts";
 import { choice, define, number, record, table, text, type ValueOf } from "../spec.ts";
 import { type Blank, blankOf, type Grain } from "./blank-part.ts";
 import { type FlatPart, patternOf } from "./flat-part.ts";
-import { cutJoints, jointParameters } from "./joint-bevels.ts";
+import { cutJoints, cutParameters } from "./joint-bevels.ts";
 import { isContinuous } from "./joint-place.ts";
 import { type PanelPlace, panelPlaces } from "./panel-place.ts";
 import { patternRecord } from "./pattern-record.ts";
@@ -49,7 +50,7 @@ export const wingBlanks = define({
   summary: "The outline of each panel as it is cut from sheet, right and left, with bevel lines, grain and names.",
   topic: "build",
   parameters: {
-    ...jointParameters,
+    wing: wingRecord,
     kerf: kerfParameter,
     margin: number("mm", "wood left along leading and trailing edge and at the tips, to be sanded away", {
       min: 0,
@@ -61,6 +62,7 @@ export const wingBlanks = define({
       above: 0,
       optional: true,
     }),
+    ...cutParameters,
   },
   result: wingBlanksRecord,
   formula:

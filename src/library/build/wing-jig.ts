@@ -2,11 +2,11 @@ import { chosen } from "../chosen.ts";
 import { numberText } from "../number-text.ts";
 import { degrees } from "../numerics/degrees.ts";
 import { threePanelWing } from "../shape/sample-wings.ts";
-import type { Wing } from "../shape/wing-record.ts";
+import { type Wing, wingRecord } from "../shape/wing-record.ts";
 import { choice, define, number, type Refuse, record, table, text, type ValueOf } from "../spec.ts";
 import { patternOf } from "./flat-part.ts";
 import { type JigPlan, jigParts } from "./jig-parts.ts";
-import { cutJoints, jointParameters } from "./joint-bevels.ts";
+import { cutJoints, cutParameters } from "./joint-bevels.ts";
 import { patternRecord } from "./pattern-record.ts";
 import { type RailNode, railLine } from "./rail.ts";
 import { kerfParameter } from "./wing-blanks.ts";
@@ -48,7 +48,7 @@ export const wingJig = define({
     "A jig of two rails on which the lower face rests over the whole span, with gussets, base and relief under the joints.",
   topic: "build",
   parameters: {
-    ...jointParameters,
+    wing: wingRecord,
     material: choice("what the jig is cut from", Object.keys(materials), { default: "cardboard" }),
     thickness: number("mm", "thickness of that material as measured", { above: 0, max: 0.02, default: 0.003 }),
     base_height: number("mm", "lowest place of the wing above the table", { above: 0, max: 0.2, default: 0.02 }),
@@ -63,6 +63,7 @@ export const wingJig = define({
     }),
     rear_x: number("mm", "rear rail; left out, as far aft as all panels reach", { optional: true }),
     kerf: kerfParameter,
+    ...cutParameters,
   },
   result: wingJigRecord,
   formula:

@@ -5,7 +5,7 @@ import type { Glider } from "../shape/glider-record.ts";
 import { gliderRecord } from "../shape/glider-record.ts";
 import { boolean, choice, define, number, record, table, text, type ValueOf } from "../spec.ts";
 import { cautions, localCodes } from "./cautions.ts";
-import { cutJoints, jointParameters } from "./joint-bevels.ts";
+import { cutJoints, cutParameters } from "./joint-bevels.ts";
 import type { JointPlace } from "./joint-place.ts";
 
 const glues: Readonly<Record<string, "cyanoacrylate" | "epoxy">> = { cyanoacrylate: "cyanoacrylate", epoxy: "epoxy" };
@@ -37,8 +37,6 @@ export const workOrder = define({
   topic: "build",
   parameters: {
     glider: gliderRecord,
-    washout: jointParameters.washout,
-    steepest: jointParameters.steepest,
     glue: choice("what the joints are glued with", Object.keys(glues), { default: "cyanoacrylate" }),
     strips: { ...boolean("true where cloth strips go over the joints"), default: true } as const,
     jig: {
@@ -46,6 +44,7 @@ export const workOrder = define({
       default: true,
     } as const,
     tolerance: number("deg", "how far a joint's angle may be off", { above: 0, default: Math.PI / 180 }),
+    ...cutParameters,
   },
   result: workOrderRecord,
   formula: "the steps that the design's own panels, joints, washout and tail need, in order",

@@ -1,11 +1,11 @@
 import { describe, expect, test } from "vitest";
 import { median, studentT } from "../../../src/library/build/median.ts";
-import { type TossLog, tossLog } from "../../../src/library/build/toss-log.ts";
+import { type TossResults, tossResults } from "../../../src/library/build/toss-results.ts";
 import { call } from "../call.ts";
 
 type Toss = readonly [change: string, distance: number, did: string, time?: number];
 const log = (tosses: readonly Toss[], given: Record<string, unknown> = {}) =>
-  call(tossLog, {
+  call(tossResults, {
     tosses: {
       change: tosses.map(([change]) => change),
       distance: tosses.map(([, distance]) => distance),
@@ -14,7 +14,7 @@ const log = (tosses: readonly Toss[], given: Record<string, unknown> = {}) =>
       ...(tosses.every(([, , , time]) => time !== undefined) && { time: tosses.map(([, , , time]) => time ?? 0) }),
     },
     ...given,
-  }) as TossLog;
+  }) as TossResults;
 const three = (change: string, distances: readonly number[], did: string): Toss[] =>
   distances.map((distance) => [change, distance, did] as const);
 

@@ -13,8 +13,8 @@ const behaviours = {
 } as const;
 type Behaviour = (typeof behaviours)[keyof typeof behaviours];
 
-const tossLogRecord = record(
-  "toss_log",
+const tossResultsRecord = record(
+  "toss_results",
   "tosses, and what they tell",
   {
     changes: table("each change, in the order in which they were tossed", {
@@ -42,11 +42,11 @@ const tossLogRecord = record(
   ({ changes, glide_ratio, next }) =>
     `${changes.tosses.reduce((sum, each) => sum + each, 0)} tosses, ${numberText(glide_ratio, "1")} to 1 at last; ${next}`,
 );
-export type TossLog = ValueOf<typeof tossLogRecord>;
+export type TossResults = ValueOf<typeof tossResultsRecord>;
 
-/** `toss_log(tosses, …)`: glide ratio and sink from hand tosses, and what to change next. */
-export const tossLog = define({
-  name: "toss_log",
+/** `toss_results(tosses, …)`: glide ratio and sink from hand tosses, and what to change next. */
+export const tossResults = define({
+  name: "toss_results",
   summary:
     "Glide ratio and sink from hand tosses, with their spread, against the prediction: what they can tell, and what to change next.",
   topic: "build",
@@ -62,7 +62,7 @@ export const tossLog = define({
     expected_sink: number("m/s", "sink that was predicted", { above: 0, optional: true }),
     wanted_turn: choice("turn that is wanted", ["straight", "turns left", "turns right"], { default: "straight" }),
   },
-  result: tossLogRecord,
+  result: tossResultsRecord,
   formula:
     "glide ratio = distance/height, sink = height/time of each toss; doubt = t·s/√n; tell_apart = t(2n − 2)·s·√(2/n), with the standard deviation s of n tosses and Student's t at 95 %",
   errors: ["There is no toss.", "A toss did something that is none of the list."],

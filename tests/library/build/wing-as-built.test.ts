@@ -1,7 +1,7 @@
 import fc from "fast-check";
 import { describe, expect, test } from "vitest";
-import { type AsBuilt, asBuilt } from "../../../src/library/build/as-built.ts";
 import { panelPlaces } from "../../../src/library/build/panel-place.ts";
+import { type WingAsBuilt, wingAsBuilt } from "../../../src/library/build/wing-as-built.ts";
 import { sampleGlider } from "../../../src/library/glide/sample-gliders.ts";
 import { rollingTendency } from "../../../src/library/motion/rolling-tendency.ts";
 import { degrees } from "../../../src/library/numerics/degrees.ts";
@@ -14,7 +14,7 @@ import { ploverPanels, ploverWing } from "../plover.ts";
 
 const build = (panels: Panels, left?: Panels) => buildWing(panels, left, refuse);
 const check = (wing: unknown, measured: unknown, given: Record<string, unknown> = {}) =>
-  call(asBuilt, { wing, measured, ...given }) as AsBuilt;
+  call(wingAsBuilt, { wing, measured, ...given }) as WingAsBuilt;
 
 /** What a ruler would find of a wing: heights of both edges at each panel's outer end, from its panels in space. */
 function heightsOf(wing: Wing) {

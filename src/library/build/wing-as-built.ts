@@ -8,8 +8,8 @@ import { boolean, define, number, type Refuse, record, table, text, type ValueOf
 import { type BuildError, errorsOf } from "./build-errors.ts";
 import { asPanels, type BuiltPanel, builtPanels, type Measured, measuredTable } from "./built-panels.ts";
 
-const asBuiltRecord = record(
-  "as_built",
+const wingAsBuiltRecord = record(
+  "wing_as_built",
   "a wing as it was built against its plan",
   {
     panels: table("each panel", {
@@ -53,11 +53,11 @@ const asBuiltRecord = record(
     `${numberText(equivalent_dihedral, "deg")} ± ${numberText(dihedral_doubt, "deg")} of equivalent dihedral; ` +
     (worst === "none" ? "nothing off by more than the measuring" : `worst: ${worst}`),
 );
-export type AsBuilt = ValueOf<typeof asBuiltRecord>;
+export type WingAsBuilt = ValueOf<typeof wingAsBuiltRecord>;
 
-/** `as_built(wing, measured, …)`: measured heights against the plan. */
-export const asBuilt = define({
-  name: "as_built",
+/** `wing_as_built(wing, measured, …)`: measured heights against the plan. */
+export const wingAsBuilt = define({
+  name: "wing_as_built",
   summary:
     "Angles of a finished wing from measured heights and lengths, right against left and against the plan: which error matters most, and what to do.",
   topic: "build",
@@ -73,7 +73,7 @@ export const asBuilt = define({
     lift_coefficient: number("1", "lift coefficient of the glide", { above: 0, default: 0.6 }),
     lift_slope: number("1/rad", "lift slope of the wing", { above: 0, default: 4.5 }),
   },
-  result: asBuiltRecord,
+  result: wingAsBuiltRecord,
   formula:
     "sin cant = rise/length; sin washout = rise of the trailing edge / (chord · cos cant); doubt of a cant = √(2·height_error² + (sin cant · length_error)²)/(length · cos cant); roll rate by strip theory",
   errors: [
@@ -195,7 +195,7 @@ function jointRows(
   wing: Wing,
   { right, left }: Sides,
   given: { tolerance: number; height_error: number; length_error: number },
-): AsBuilt["joints"] {
+): WingAsBuilt["joints"] {
   const doubtOf = (panel: BuiltPanel) => cantDoubt(panel, given.height_error, given.length_error);
   const row = (joint: string, planned: number, outer: BuiltPanel, inner: BuiltPanel | null, thickness: number) => {
     const built = outer.cant - (inner?.cant ?? 0);
