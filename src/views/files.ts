@@ -1,5 +1,7 @@
 /** Files of the person's own: by the browser's dialogs where it has them, else by upload and download. */
 
+import { download } from "./download.ts";
+
 export interface OpenedFile {
   readonly name: string;
   readonly text: string;
@@ -47,7 +49,7 @@ export async function saveFile(
 ): Promise<{ readonly name: string; readonly handle: FileHandle | null } | null> {
   const { showSaveFilePicker } = window as Pickers;
   if (!handle && !showSaveFilePicker) {
-    download(name, text);
+    download(name, text, "application/json");
     return { name, handle: null };
   }
   const place =
@@ -60,24 +62,15 @@ export async function saveFile(
   return { name: place.name, handle: place };
 }
 
-/** A name for the file of a notebook: "plover-a-club-glider.json". */
-export function fileNameOf(title: string): string {
+/** A name for the file of a notebook: "plover-a-club-glider.json"; or of what is drawn in it, by another ending. */
+export function fileNameOf(title: string, ending = "json"): string {
   const plain = title
     .normalize("NFKD")
     .toLowerCase()
     .replace(/[^a-z0-9]+/g, "-")
     .replace(/^-+|-+$/g, "")
     .slice(0, 60);
-  return `${plain || "notebook"}.json`;
-}
-
-function download(name: string, text: string): void {
-  const link = document.createElement("a");
-  link.href = URL.createObjectURL(new Blob([text], { type: "application/json" }));
-  link.download = name;
-  link.click();
-  // Some browsers read the address only after the click has been told.
-  setTimeout(() => URL.revokeObjectURL(link.href), 10_000);
+  return `${plain || "notebook"}.${ending}`;
 }
 
 async function unlessAborted<T>(ask: () => Promise<T>, otherwise: T): Promise<T> {
