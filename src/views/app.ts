@@ -12,8 +12,8 @@ import { type FormulaEntry, loadEditor } from "./formula-entry.ts";
 import { goTo } from "./go-to.ts";
 import { whenIdle } from "./idle-queue.ts";
 import { type InFile, Keeping, type KeptApp, type Shipped } from "./keeping/keeping.ts";
+import { loadFind, loadTrials } from "./late-elements.ts";
 import { LateFunctions } from "./late-functions.ts";
-import { loadTrials } from "./load-trials.ts";
 import { loadMarkdown } from "./note-cell.ts";
 import { tell } from "./notice.ts";
 import { OpenFile } from "./open-file.ts";
@@ -88,7 +88,7 @@ export class App extends LitElement {
     this.addEventListener("open-notebook", () => this.ask());
     this.addEventListener("save-notebook", () => this.save());
     this.addEventListener("list-notebooks", () => this.list());
-    this.addEventListener("find-cell", () => this.find());
+    this.addEventListener("find-cell", () => void this.find());
     this.addEventListener("open-reference", () => this.openReference(null));
     this.addEventListener("undo-step", () => this.step("undo"));
     this.addEventListener("redo-step", () => this.step("redo"));
@@ -363,14 +363,15 @@ export class App extends LitElement {
     openList(this.keeping);
   }
 
-  private find(): void {
+  private async find(): Promise<void> {
+    await loadFind();
     this.querySelector<Find>("spanwise-find")?.open();
   }
 
   private shortcut(key: string, shift: boolean): { isHistory: boolean; run: () => void } | null {
     if (key === "s" && !shift) return { isHistory: false, run: () => this.save() };
     if (key === "o" && !shift) return { isHistory: false, run: () => this.ask() };
-    if (key === "f" && shift) return { isHistory: false, run: () => this.find() };
+    if (key === "f" && shift) return { isHistory: false, run: () => void this.find() };
     if (key === "z" && !shift) return { isHistory: true, run: () => this.step("undo") };
     if (key === "y" || key === "z") return { isHistory: true, run: () => this.step("redo") };
     return null;

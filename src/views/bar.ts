@@ -3,7 +3,7 @@ import { type HistoryStep, setTitle } from "../cells/index.ts";
 import type { Desk } from "./desk.ts";
 import type { Keeping } from "./keeping/keeping.ts";
 import { words as keepingWords } from "./keeping/words.ts";
-import { loadTrials } from "./load-trials.ts";
+import { loadTrials } from "./late-elements.ts";
 import { stepWords } from "./step-words.ts";
 import { applyTheme, keptTheme, type Theme, themes } from "./theme-choice.ts";
 import { words } from "./words.ts";

@@ -3,7 +3,6 @@ import { Bar } from "./bar.ts";
 import { Board } from "./board.ts";
 import { DecisionCellView } from "./decision-cell.ts";
 import { FigureCellView } from "./figure-cell.ts";
-import { Find } from "./find.ts";
 import { FormulaCell } from "./formula-cell.ts";
 import { FormulaEntry } from "./formula-entry.ts";
 import { ReadingBanner } from "./keeping/reading-banner.ts";
@@ -30,7 +29,6 @@ const elements: readonly (readonly [string, CustomElementConstructor])[] = [
   ["spanwise-figure-cell", FigureCellView],
   ["spanwise-study-cell", StudyCellView],
   ["spanwise-formula-entry", FormulaEntry],
-  ["spanwise-find", Find],
   ["spanwise-notice", Notice],
   ["spanwise-reading", ReadingBanner],
 ];
