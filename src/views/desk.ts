@@ -1,5 +1,6 @@
 import { type Crew, LiveStudies, Session } from "../cells/index.ts";
 import { Baseline } from "./baseline.ts";
+import { Ghosts } from "./ghosts.ts";
 import { IdleQueue } from "./idle-queue.ts";
 import type { Drafts } from "./keeping/drafts.ts";
 import { SweptRows } from "./swept-rows.ts";
@@ -12,6 +13,8 @@ export interface Desk {
   /** A further session, for what is not on the screen; whoever takes it disposes of it. */
   readonly another: () => Session;
   readonly baseline: Baseline;
+  /** Trials beside the one that is on. */
+  readonly ghosts: Ghosts;
   /** What is typed but has not taken effect. */
   readonly drafts: Drafts;
   /** What the charts sweep. */
@@ -26,12 +29,14 @@ export interface Desk {
 export function newDesk(session: Session, crew: Crew, drafts: Drafts, before?: Desk): Desk {
   before?.studies.dispose();
   before?.baseline.dispose();
+  before?.ghosts.take([]);
   const another = (): Session => new Session(session.functions, crew.compute);
   return {
     serial: before ? before.serial + 1 : 0,
     session,
     another,
     baseline: new Baseline(session, another),
+    ghosts: before?.ghosts ?? new Ghosts(),
     drafts,
     swept: new SweptRows(),
     studies: new LiveStudies(session, crew),

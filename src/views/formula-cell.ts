@@ -19,7 +19,7 @@ import { formulaAt, positionOf, type Track, trackOf, writtenPosition } from "./l
 import type { MenuItem } from "./menu.ts";
 import { ReasonedCell } from "./reasoned-cell.ts";
 import { slider } from "./slider.ts";
-import { renderMoved, trialLine, trialWarning } from "./trial-line.ts";
+import { passesLine, renderMoved, trialLine, trialWarning } from "./trial-line.ts";
 import { changeText, leadAndRest, movedText } from "./value-text.ts";
 import { words } from "./words.ts";
 
@@ -44,6 +44,7 @@ export class FormulaCell extends ReasonedCell<GivenCell | DerivedCell | CheckCel
         <div class="messages" aria-live=${this.entered === "formula" ? "polite" : "off"}>
           ${this.held ? errorLine({ code: "syntax", message: this.held.message, root: "" }) : error ? errorLine(error) : nothing}
         </div>
+        ${cell.kind === "check" && this.concealing === undefined ? passesLine(this.desk, cell.id) : nothing}
         ${cell.kind === "given" ? trialLine(this.desk, cell) : this.entered === "formula" ? trialWarning(this.desk) : nothing}
         ${this.renderReason()}
       </div>

@@ -14,7 +14,11 @@ function contentsOf({ desk, cell, result, width, measure }: FigureContext<Drawin
   if (!wing) return words.notAWing(cell.of);
   const before = desk.baseline.result(cell.id);
   const wingBefore = before?.ok && !sameValue(before.value, result.value) ? wingOf(before) : undefined;
-  const data: FrontViewData = { wing, baseline: wingBefore && { wing: wingBefore, name: words.baseline } };
+  const further = desk.ghosts.lines(cell.id).flatMap(({ name, result: other }) => {
+    const trial = wingOf(other);
+    return trial ? [{ wing: trial, name }] : [];
+  });
+  const data: FrontViewData = { wing, baseline: wingBefore && { wing: wingBefore, name: words.baseline }, further };
   const options: FrontViewOptions = { name: cell.of, width, measure };
   return [data, options] as const;
 }

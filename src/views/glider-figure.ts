@@ -20,7 +20,12 @@ function contentsOf({ desk, cell, result, width, height, measure }: FigureContex
   if (!glider) return words.notAGlider(cell.of);
   const before = desk.baseline.result(cell.id);
   const gliderBefore = before?.ok && !sameValue(before.value, result.value) ? gliderOf(before) : undefined;
-  const data: GliderDrawingData = { glider, baseline: gliderBefore && { glider: gliderBefore, name: words.baseline } };
+  const further = desk.ghosts.lines(cell.id).flatMap(({ name, result: other }) => {
+    const trial = gliderOf(other);
+    return trial ? [{ glider: trial, name }] : [];
+  });
+  const baseline = gliderBefore && { glider: gliderBefore, name: words.baseline };
+  const data: GliderDrawingData = { glider, baseline, further };
   const options: GliderDrawingOptions = { name: cell.of, width, height: height ?? undefined, measure };
   return [data, options] as const;
 }

@@ -35,7 +35,13 @@ export class Page extends LitElement {
     this.addEventListener("begin-cell", this.begin as unknown as EventListener);
     this.addEventListener("keydown", this.key);
     this.addEventListener("focusin", this.stand);
-    this.stop = this.desk.session.onNotebook(() => this.follow());
+    const stops = [
+      this.desk.session.onNotebook(() => this.follow()),
+      this.desk.ghosts.onChange(() => this.drawChecks()),
+    ];
+    this.stop = () => {
+      for (const stop of stops) stop();
+    };
   }
 
   override disconnectedCallback(): void {
@@ -59,6 +65,11 @@ export class Page extends LitElement {
     this.concealed = concealed;
     this.trial = { index: trialIndex, name: trial?.name };
     for (const cell of list.all) cell.requestUpdate();
+  }
+
+  /** Checks tell which trials pass. */
+  private drawChecks(): void {
+    for (const view of this.list.all) if (view.cell.kind === "check") view.requestUpdate();
   }
 
   protected override updated(): void {

@@ -31,7 +31,7 @@ export const recordsOf = (view: string): readonly string[] | undefined =>
 
 /** What draws is a piece of its own, which comes with the first such chart. */
 async function figureOf(view: string, { takes, made }: RecordChart, first: FigureContext<ChartCell>): Promise<Made> {
-  const { livePlot, recordPlots } = await import("./charts/record-plots.ts");
+  const { livePlot, recordPlots, withLines } = await import("./charts/record-plots.ts");
   const plot = recordPlots[view];
   if (!plot) throw new Error(`got no plot of ${view}, expected one of each chart of a record`);
   return liveFigure(first, livePlot, ({ desk, cell, result, width, height, measure }) => {
@@ -43,7 +43,12 @@ async function figureOf(view: string, { takes, made }: RecordChart, first: Figur
     }
     const before = desk.baseline.result(cell.id)?.parts?.at(-1);
     const moved = before?.ok && !sameValue(before.value, value) ? before.value : undefined;
-    const { title, ...data } = plot(shape.type, value, moved);
+    const lines = desk.ghosts.lines(cell.id).flatMap(({ name, result: other }) => {
+      const its = other.parts?.at(-1);
+      const fits = its?.ok && its.shape.kind === "record" && its.shape.type === shape.type;
+      return fits ? [{ name, plot: plot(shape.type ?? "", value, its.value) }] : [];
+    });
+    const { title, ...data } = withLines(plot(shape.type, value, moved), lines);
     const options: PlotOptions = { width, height: height ?? undefined, measure };
     const named = {
       ...data,

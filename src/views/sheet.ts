@@ -50,7 +50,7 @@ export class Sheet extends LitElement {
   override connectedCallback(): void {
     super.connectedCallback();
     this.tabIndex = -1;
-    const { session, baseline } = this.desk;
+    const { session, baseline, ghosts } = this.desk;
     const draw = (): void => this.draw();
     const follow = (): void => (this.isAway ? this.desk.idle.add(draw) : draw());
     const nearness = new IntersectionObserver(
@@ -79,6 +79,7 @@ export class Sheet extends LitElement {
     this.stops = [
       session.onSettled(follow),
       baseline.onCapture(follow),
+      ghosts.onChange(follow),
       () => sizes.disconnect(),
       () => nearness.disconnect(),
       () => this.look(false),

@@ -40,6 +40,10 @@ function contentsOf({ desk, cell, result, width, height, measure }: FigureContex
     points,
     present,
     baseline: started && !samePoint(started, present) ? { ...started, name: words.baseline } : undefined,
+    marked: desk.ghosts.lines(cell.id).flatMap(({ name, result: other }) => {
+      const [design] = designsOf(cell, other);
+      return design ? [{ ...design, name }] : [];
+    }),
     allowed: allowedBy(
       program,
       [x, ...y].map(({ name }) => name),

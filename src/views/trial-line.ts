@@ -12,6 +12,19 @@ export function trialLine(desk: Desk, cell: GivenCell | TableCell): TemplateResu
   return html`<p class="trial-line"><strong>${words.onlyHere(trial.name)}</strong>; ${words.baselineHas(before)}</p>`;
 }
 
+/** Beside a check while a trial is on: whether it holds in the baseline and in each other trial, as far as that is known. */
+export function passesLine({ session, ghosts }: Desk, id: string): TemplateResult | typeof nothing {
+  if (!session.trial || ghosts.all.length === 0) return nothing;
+  const told = ghosts.all.map(({ trial, result }) => {
+    const own = result(id);
+    const name = trial ?? words.baseline;
+    if (!own?.ok) return html`<span class="passes-one">… ${name}</span>`;
+    const holds = own.value === true;
+    return html`<span class="passes-one ${holds ? "holds" : "fails"}"><span aria-hidden="true">${holds ? "✓" : "✕"}</span> ${name}<span class="unseen"> ${holds ? words.holds : words.fails},</span></span>`;
+  });
+  return html`<p class="passes">${told}</p>`;
+}
+
 /** How far a value moved from the baseline, or what it was; nothing where it did not move. */
 export const renderMoved = (moved: string | null): TemplateResult | typeof nothing =>
   moved === null

@@ -4,6 +4,9 @@ export const words = {
   onlyHere: (trial: string) => `in “${trial}” only`,
   baselineHas: (text: string) => `the baseline has ${text}`,
   entryHas: (row: number, column: string, text: string) => `row ${row} ${column} ${text}`,
+  baseline: "baseline",
+  holds: "holds",
+  fails: "fails",
   changesAll: "This changes the notebook itself, under all trials.",
   movedBy: (change: string) => `${change} from the baseline`,
 

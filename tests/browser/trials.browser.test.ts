@@ -263,3 +263,55 @@ test("a difference smaller than what the givens may be off is told as none that 
   await expect.poll(async () => (await eda())?.[2], { timeout: 15_000 }).toContain("no difference you could see");
   await expect.poll(async () => (await eda())?.[3]).toMatch(/\+[\d.]+ deg/);
 });
+
+test("trials are drawn as thin lines under their names, checks tell which of them pass, and a drag moves on", async ({
+  open,
+}) => {
+  const { page } = await open({ viewport: { width: 1440, height: 900 } });
+  const trials = [
+    { name: "steep", set: { tip_break: "14 deg" } },
+    { name: "flat", set: { tip_break: "1 deg" } },
+    { name: "wide", set: { half: "240 mm" } },
+  ];
+  await openNotebook(page, { ...trainer, trials });
+  expect(await cell(page, "enough_dihedral").locator(".passes").count()).toBe(0);
+  await strip(page, "wide").click();
+  await expect
+    .poll(async () =>
+      (await cell(page, "enough_dihedral").locator(".passes-one").allTextContents()).map((each) =>
+        each.replace(/\s+/g, " ").trim(),
+      ),
+    )
+    .toEqual(["✓ baseline holds,", "✓ steep holds,", "✕ flat fails,"]);
+  for (const name of ["steep", "flat"])
+    await page.getByRole("button", { name: `draw “${name}” as a thin line` }).click();
+  const front = page.locator("#board svg.front-view");
+  await expect.poll(() => front.locator(".ghost-layer path").count()).toBe(3);
+  expect(await front.locator(".head").textContent()).toContain("steep");
+  const chart = page.locator("#board svg", { has: page.locator(".present") });
+  await expect.poll(() => chart.locator(".design-ring").count()).toBe(2);
+  expect(await hindrances(page)).toEqual([]);
+  // A drag in the trial that is on: the lines of the others are left alone.
+  const touched = await page
+    .getByRole("slider", { name: "slide tip_break" })
+    .evaluate(async (slider: HTMLInputElement) => {
+      let count = 0;
+      const dashed = [...document.querySelectorAll(".front-view .ghost-layer .ghost[class*=further]")];
+      const seen = new MutationObserver((changes) => {
+        count += changes.length;
+      });
+      for (const line of dashed) seen.observe(line, { attributes: true });
+      for (let position = 9; position < 10; position += 0.5) {
+        slider.value = String(position);
+        slider.dispatchEvent(new Event("input", { bubbles: true }));
+        await new Promise(requestAnimationFrame);
+        await new Promise(requestAnimationFrame);
+      }
+      slider.dispatchEvent(new Event("change", { bubbles: true }));
+      return count;
+    });
+  expect(touched).toBe(0);
+  await strip(page, "baseline").click();
+  await page.getByRole("button", { name: "draw “flat” as a thin line" }).click();
+  await expect.poll(() => front.locator(".ghost-layer path").count()).toBe(1);
+});

@@ -54,6 +54,8 @@ export interface TradeOffData {
   readonly band?: number | undefined;
   /** The design it is held against. */
   readonly baseline?: (SweepPoint & { readonly name: string }) | undefined;
+  /** Other designs that are marked, such as trials. */
+  readonly marked?: readonly (SweepPoint & { readonly name: string })[] | undefined;
   readonly allowed?: readonly Allowed[] | undefined;
 }
 

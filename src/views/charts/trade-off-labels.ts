@@ -19,11 +19,14 @@ export interface PanelContent {
   readonly area: AllowedArea;
   readonly present: Point | null;
   readonly baseline: Point | null;
+  readonly marked: readonly { readonly name: string; readonly at: Point }[];
   readonly further: readonly { readonly name: string; readonly curve: readonly Line[] }[];
 }
 
 /** Radius of the disc of the present design, px. */
 export const presentRadius = 5.5;
+/** Radius of the ring of another design that is marked, px. */
+export const markedRadius = 5;
 /** Radius of the ring of the baseline, px. */
 export const baselineRadius = 6.5;
 
@@ -45,6 +48,7 @@ export function panelLabels(
       ),
     ),
     ...baselineLabel(shorten(data.baseline?.name ?? "", third, plain, measure), content),
+    ...content.marked.flatMap(({ name, at }) => markedLabel(shorten(name, third, plain, measure), at, content)),
     ...endLabels(panel, data, content),
     ...content.area.limits.flatMap((limit) => limitLabel(panel, sheet, content.area, limit, measure)),
   ];
@@ -84,6 +88,12 @@ function baselineLabel(text: string, { baseline, present, curve }: PanelContent)
   if (!moved) return [];
   const places = besideCurve(baseline, curve);
   return [{ ...plain, text, at: baseline, own: baselineRadius, gap: baselineRadius + 4, places }];
+}
+
+/** Beside its ring, unless it marks the same place as the present design. */
+function markedLabel(text: string, at: Point, { present, curve }: PanelContent): Label[] {
+  if (present && Math.hypot(at.x - present.x, at.y - present.y) < 3) return [];
+  return [{ ...plain, text, at, own: markedRadius, gap: markedRadius + 4, places: besideCurve(at, curve) }];
 }
 
 /** The swept value at either end, unless the present design stands there. */

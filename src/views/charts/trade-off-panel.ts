@@ -10,7 +10,7 @@ import { curveClass } from "./curve-class.ts";
 import type { Panel } from "./panels.ts";
 import { circlePath, crossPath, crossReach, pointRadius, standApart } from "./points.ts";
 import type { SweepPoint, TradeOffData } from "./trade-off-data.ts";
-import { baselineRadius, panelLabels, presentRadius } from "./trade-off-labels.ts";
+import { baselineRadius, markedRadius, panelLabels, presentRadius } from "./trade-off-labels.ts";
 import { type Spot, spotsIn, type TradeOffSheet } from "./trade-off-sheet.ts";
 
 /** The parts of a panel, layer by layer. */
@@ -49,6 +49,10 @@ export function panelParts(
   const limits = area.limits.map((limit) => limitStroke(limit, panel, sheet));
   const present = placeOf(data.present, panel, sheet);
   const baseline = placeOf(data.baseline ?? null, panel, sheet);
+  const marked = (data.marked ?? []).flatMap((design) => {
+    const at = placeOf(design, panel, sheet);
+    return at ? [{ name: design.name, at }] : [];
+  });
   const curve = curvePieces(spots);
   const lines: Line[] = [
     ...strokeLines(limits),
@@ -58,10 +62,11 @@ export function panelParts(
     ...(present ? ring(present, presentRadius) : []),
     ...further.flatMap((each) => (each.present ? ring(each.present, furtherRadius) : [])),
     ...(baseline ? ring(baseline, baselineRadius) : []),
+    ...marked.flatMap(({ at }) => ring(at, markedRadius)),
   ];
   const room = { left: sheet.left + 3, top: panel.top - 4, right: sheet.width - 4, bottom: panel.bottom - 2 };
   const others = further.map((each) => ({ name: each.name, curve: curvePieces(each.spots) }));
-  const content = { spots, radius, curve, area, present, baseline, further: others };
+  const content = { spots, radius, curve, area, present, baseline, marked, further: others };
   const wanted = panelLabels(panel, data, sheet, content, measure);
   const { placed: labels } = placeLabels(wanted, { sheet: room, lines, measure });
   const boxes = labels.map(({ box }) => box);
@@ -77,6 +82,7 @@ export function panelParts(
     designs: [
       ...further.flatMap((each) => (each.present ? [circle("design-ring", each.present, furtherRadius)] : [])),
       ...(baseline ? [circle("baseline", baseline, baselineRadius)] : []),
+      ...marked.map(({ at }) => circle("design-ring", at, markedRadius)),
       ...(present ? [circle("present", present, presentRadius)] : []),
     ],
     labels,

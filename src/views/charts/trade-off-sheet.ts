@@ -16,7 +16,12 @@ export function tradeOffSheet(
   panelHeight: number | undefined,
   measure: Measure,
 ): TradeOffSheet {
-  const designs = [data.present, data.baseline, ...(data.further ?? []).map(({ present }) => present)];
+  const designs = [
+    data.present,
+    data.baseline,
+    ...(data.marked ?? []),
+    ...(data.further ?? []).map(({ present }) => present),
+  ];
   const shown = [...allPoints(data), ...designs.flatMap((design) => design ?? [])];
   const along = shown.flatMap((point) => (data.y.some((_, panel) => pointIn(point, panel)) ? (point.x ?? []) : []));
   const sheet = panelSheet(

@@ -99,8 +99,8 @@ function legendOf({ curve = "", further = [], band, present }: TradeOffData): Le
   ];
 }
 
-function checkData({ present, baseline, y, ...data }: TradeOffData): void {
-  for (const point of [...allPoints(data), present, baseline]) {
+function checkData({ present, baseline, marked = [], y, ...data }: TradeOffData): void {
+  for (const point of [...allPoints(data), present, baseline, ...marked]) {
     if (point && point.y.length !== y.length) {
       throw new Error(`got a point with ${point.y.length} values in a chart of ${y.length}, expected one for each`);
     }

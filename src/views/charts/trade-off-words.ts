@@ -49,7 +49,7 @@ export const tradeOffTitle = ({ x, y, sweep }: TradeOffData): string =>
 
 /** The trends, the present design, the baseline, what the checks allow, and the points without a value. */
 export function tradeOffWords(data: TradeOffData): string {
-  const { sweep, points, present, baseline, allowed = [], further = [], band } = data;
+  const { sweep, points, present, baseline, marked = [], allowed = [], further = [], band } = data;
   const all = [data.x, ...data.y];
   const [first, last] = endsIn(points, 0);
   const trendsOf = (of: readonly SweepPoint[]): string =>
@@ -70,6 +70,7 @@ export function tradeOffWords(data: TradeOffData): string {
       : []),
     ...(present ? [`The present design, ${where(present)}`] : []),
     ...(baseline ? [`For comparison ${baseline.name}, ${where(baseline)}`] : []),
+    ...marked.map((design) => `For comparison ${design.name}, ${where(design)}`),
     ...allowed.map((each) => `${each.label} holds ${allowedText(each, all)}.`),
     ...failures(data).map(({ text, reason }) => `No value for ${sweep.name} ${text}: ${reason}.`),
   ].join(" ");

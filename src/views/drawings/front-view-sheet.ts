@@ -21,16 +21,16 @@ export interface FrontViewSheet {
 }
 
 /**
- * Lays the wing, with its baseline if there is one, on a sheet of a width. The height follows in steps, so that the
+ * Lays the wing, with whatever is drawn behind it, on a sheet of a width. The height follows in steps, so that the
  * sheet does not change with every mm while a knob is dragged; `growth` adds steps of room over the wing.
  */
 export function frontViewSheet(
   wing: Outline,
-  baseline: Outline | undefined,
+  others: readonly Outline[],
   width: number,
   growth: number,
 ): FrontViewSheet {
-  const points = [wing, ...(baseline ? [baseline] : [])]
+  const points = [wing, ...others]
     .flatMap(({ right, left }) => [...right, ...left])
     .flatMap(({ lower, upper }) => [...lower, ...upper]);
   const y = points.map((point) => point.x);

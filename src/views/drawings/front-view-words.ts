@@ -1,17 +1,34 @@
 import { degreesFigure, type LengthFormat, lengthText, partFigure, partText } from "./dimension-text.ts";
+import { ghostsInWords } from "./head.ts";
 import type { HalfInFront, WingInFront } from "./wing-outline.ts";
 import { countInWords, listInWords } from "./words.ts";
 
+interface Named {
+  readonly wing: WingInFront;
+}
+interface Ghost extends Named {
+  readonly name: string;
+}
+
 /** What a front view shows, in words. */
 export function frontViewWords(
-  wing: WingInFront,
-  baseline: { readonly wing: WingInFront; readonly name: string } | undefined,
+  {
+    wing,
+    baseline,
+    further = [],
+  }: Named & { readonly baseline?: Ghost | undefined; readonly further?: readonly Ghost[] | undefined },
   format: LengthFormat,
 ): string {
   const shown = `Span ${lengthText(wing.span, format)}, ${halvesInWords(wing, format)}.`;
-  if (!baseline) return shown;
-  const before = `span ${lengthText(baseline.wing.span, format)}, ${halvesInWords(baseline.wing, format)}`;
-  return `${shown} The thin line is ${baseline.name}: ${before}.`;
+  const told = (other: WingInFront): string =>
+    `span ${lengthText(other.span, format)}, ${halvesInWords(other, format)}`;
+  return [
+    shown,
+    ...ghostsInWords(
+      baseline && { name: baseline.name, told: told(baseline.wing) },
+      further.map((each) => ({ name: each.name, told: told(each.wing) })),
+    ),
+  ].join(" ");
 }
 
 /** True where the two halves are mirror images, so that each can carry one kind of figures. */

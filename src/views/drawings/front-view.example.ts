@@ -2,7 +2,7 @@ import type { Example } from "./example.ts";
 import { wingOf } from "./example-gliders.ts";
 import type { FrontViewData, FrontViewOptions } from "./front-view.ts";
 
-/** Three panels a side of Plover, a wing without a root joint, halves that differ, and a tall one. */
+/** Three panels a side of Plover, a wing without a root joint, halves that differ, a tall one, and trials. */
 export const frontViewExamples: readonly Example<FrontViewData, FrontViewOptions>[] = [
   {
     title: "three panels a side over a flatter baseline",
@@ -36,5 +36,23 @@ export const frontViewExamples: readonly Example<FrontViewData, FrontViewOptions
       wing: wingOf({ length: [60, 55, 50, 45, 40, 35], break: [2, 4, 5, 6, 6, 7], thickness: [3, 3, 2.5, 2, 2, 1.5] }),
     },
     options: { name: "bow" },
+  },
+  {
+    title: "three panels a side over the baseline and two trials",
+    data: {
+      wing: wingOf({ length: [105, 80, 60], break: [3, 7, 11], thickness: [3.2, 2.4, 2] }),
+      baseline: {
+        wing: wingOf({ length: [105, 80, 60], break: [3, 7, 7], thickness: [3.2, 2.4, 2] }),
+        name: "the baseline",
+      },
+      further: [
+        {
+          wing: wingOf({ length: [105, 80, 75], break: [3, 7, 16], thickness: [3.2, 2.4, 2] }),
+          name: "steep long tips",
+        },
+        { wing: wingOf({ length: [105, 80, 60], break: [0, 2, 5], thickness: [3.2, 2.4, 2] }), name: "nearly flat" },
+      ],
+    },
+    options: { name: "main_wing" },
   },
 ];

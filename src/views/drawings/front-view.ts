@@ -7,7 +7,7 @@ import { angleMarks, heightMarks, spanMarks } from "./front-view-dimensions.ts";
 import { type FrontViewSheet, frontViewSheet } from "./front-view-sheet.ts";
 import { datumStrokes, edgeStrokes, jointPoints, lowerFace, woodMark } from "./front-view-wood.ts";
 import { frontViewWords, isMirrored } from "./front-view-words.ts";
-import { headMarks } from "./head.ts";
+import { furtherClass, ghostNames, headMarks } from "./head.ts";
 import type { Label } from "./labels.ts";
 import { type DrawingOptions, drawingOptions } from "./options.ts";
 import { bestPlacing, withRoom } from "./placing.ts";
@@ -33,6 +33,8 @@ export interface FrontViewData {
   readonly wing: WingInFront;
   /** Drawn as a thin line behind, under its name: "baseline", "as flown". */
   readonly baseline?: { readonly wing: WingInFront; readonly name: string } | undefined;
+  /** Other designs, such as trials: dashed lines, each under its name. */
+  readonly further?: readonly { readonly wing: WingInFront; readonly name: string }[] | undefined;
 }
 
 /** How a front view is drawn. */
@@ -54,32 +56,37 @@ function sketchFrontView(data: FrontViewData, options: FrontViewOptions): Mark {
   const { name, width = 660, unit = "mm", fraction, measure = estimateWidth } = options;
   const outline = wingOutline(data.wing);
   const baseline = data.baseline && wingOutline(data.baseline.wing);
+  const further = (data.further ?? []).map(({ wing }) => wingOutline(wing));
+  const others = [...(baseline ? [baseline] : []), ...further];
   const format: LengthFormat = { unit, fraction };
   const laidOut = (growth: number) => {
-    const sheet = frontViewSheet(outline, baseline, Math.max(240, width), growth);
-    return { sheet, ...contentOf(data, outline, baseline, sheet, format, measure) };
+    const sheet = frontViewSheet(outline, others, Math.max(240, width), growth);
+    return { sheet, ...contentOf(data, outline, ghostsOf(baseline, further), sheet, format, measure) };
   };
   // Room is added upwards, in the open space over the wing.
   const { sheet, layers, leftOut } = withRoom(laidOut);
-  const head = { seen: `seen from the front, ${unit}`, unit, leftOut, baseline: data.baseline?.name };
-  return sheetMark(
-    "front-view",
-    sheet,
-    `Front view of ${name}`,
-    () => frontViewWords(data.wing, data.baseline, format),
-    [...layers, layer("head", headMarks(head, sheet.headLine, sheet.room, measure))],
-  );
+  const head = { seen: `seen from the front, ${unit}`, unit, leftOut, ...ghostNames(data) };
+  return sheetMark("front-view", sheet, `Front view of ${name}`, () => frontViewWords(data, format), [
+    ...layers,
+    layer("head", headMarks(head, sheet.headLine, sheet.room, measure)),
+  ]);
 }
+
+/** The lower faces of what it was and of further designs, each with its class. */
+const ghostsOf = (baseline: Outline | undefined, further: readonly Outline[]): Stroke[] => [
+  ...(baseline ? [{ class: "ghost", points: lowerFace(baseline) }] : []),
+  ...further.map((each, index) => ({ class: furtherClass(index), points: lowerFace(each) })),
+];
 
 function contentOf(
   { wing }: FrontViewData,
   outline: Outline,
-  baseline: Outline | undefined,
+  ghosts: readonly Stroke[],
   sheet: FrontViewSheet,
   format: LengthFormat,
   measure: Measure,
 ) {
-  const ghost: Stroke[] = baseline ? [{ class: "ghost", points: lowerFace(baseline).map(sheet.place) }] : [];
+  const ghost = ghosts.map((each): Stroke => ({ ...each, points: each.points.map(sheet.place) }));
   const edges = edgeStrokes(outline, wing, sheet);
   const joints = jointPoints(outline, wing).map(sheet.place);
   const span = spanMarks(wing.span, outline, sheet, format, measure);

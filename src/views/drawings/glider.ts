@@ -1,4 +1,5 @@
 /** A glider as far as its drawings need it: SI numbers, x aft from the wing root's leading edge, y right, z up. */
+import { furtherClass } from "./head.ts";
 import type { HalfInFront, WingInFront } from "./wing-outline.ts";
 
 /** One half of a wing; see the half record of the library. */
@@ -82,7 +83,15 @@ export interface GliderDrawingData {
   readonly glider: GliderOnPaper;
   /** Drawn as a thin line, under its name: "baseline", "as flown". */
   readonly baseline?: { readonly glider: GliderOnPaper; readonly name: string } | undefined;
+  /** Other designs, such as trials: dashed lines, each under its name. */
+  readonly further?: readonly { readonly glider: GliderOnPaper; readonly name: string }[] | undefined;
 }
+
+/** The glider, then its baseline, then the others, each with the class of its thin line. */
+export const glidersDrawn = ({ glider, baseline, further = [] }: GliderDrawingData) => ({
+  gliders: [glider, ...(baseline ? [baseline.glider] : []), ...further.map((each) => each.glider)],
+  classes: [...(baseline ? ["ghost"] : []), ...further.map((_, index) => furtherClass(index))],
+});
 
 /** A wing alone, level on the datum. */
 export const wingAlone = (wing: WingOnPaper): GliderOnPaper => ({ wing, seat_height: 0, seat_angle: 0 });

@@ -42,10 +42,10 @@ export function pieceStrokes(piece: Piece): Stroke[] {
 }
 
 /** The thin lines that stand for pieces as they were, without those that are as they were. */
-export const ghostStrokes = (before: readonly Piece[], now: readonly Piece[]): Stroke[] =>
+export const ghostStrokes = (before: readonly Piece[], now: readonly Piece[], name = "ghost"): Stroke[] =>
   before
     .filter((piece) => !now.some((other) => sameOutline(piece, other)))
-    .map(({ outline }) => ({ class: "ghost", points: closed(outline) }));
+    .map(({ outline }) => ({ class: name, points: closed(outline) }));
 
 const closed = (outline: readonly Point[]): readonly Point[] => [...outline, ...outline.slice(0, 1)];
 

@@ -1,15 +1,17 @@
 import { type LengthFormat, lengthText, partFigure, partText } from "./dimension-text.ts";
 import type { GliderDrawingData, GliderOnPaper, HalfOnPaper, WingOnPaper } from "./glider.ts";
 import { balanceInWords } from "./glider-words.ts";
+import { ghostsInWords } from "./head.ts";
 import { countInWords, listInWords } from "./words.ts";
 
 /** What a plan view shows, in words. */
-export function planViewWords({ glider, baseline }: GliderDrawingData, format: LengthFormat): string {
+export function planViewWords({ glider, baseline, further = [] }: GliderDrawingData, format: LengthFormat): string {
   const shown = `Seen from above, nose up. ${gliderInWords(glider, format)}`;
-  if (!baseline) return shown;
-  const { wing } = baseline.glider;
-  const before = `span ${lengthText(wing.span, format)}, ${halvesInWords(wing, format)}`;
-  return `${shown} The thin line is ${baseline.name}: ${before}.`;
+  const told = ({ glider: { wing }, name }: { readonly glider: GliderOnPaper; readonly name: string }) => ({
+    name,
+    told: `span ${lengthText(wing.span, format)}, ${halvesInWords(wing, format)}`,
+  });
+  return [shown, ...ghostsInWords(baseline && told(baseline), further.map(told))].join(" ");
 }
 
 function gliderInWords(glider: GliderOnPaper, format: LengthFormat): string {

@@ -6,10 +6,10 @@ import { ghostRing, hasLegend, legendMarks, type NamedPoint, namedPoints, pointL
 import type { LengthFormat } from "./dimension-text.ts";
 import { type Dimensions, together } from "./dimensions.ts";
 import type { Point } from "./geometry.ts";
-import type { GliderDrawingData, GliderOnPaper } from "./glider.ts";
+import { type GliderDrawingData, type GliderOnPaper, glidersDrawn } from "./glider.ts";
 import { type GliderContent, gliderLayers } from "./glider-layers.ts";
 import { type GliderDrawingOptions, gliderDrawingOptions } from "./glider-options.ts";
-import { headMarks } from "./head.ts";
+import { ghostNames, headMarks } from "./head.ts";
 import { ghostStrokes, type Piece, placePiece, plainPiece } from "./pieces.ts";
 import { withRoom } from "./placing.ts";
 import {
@@ -53,7 +53,7 @@ function sketchPlanView(data: GliderDrawingData, options: GliderDrawingOptions):
   checkOptions(options, gliderDrawingOptions, "plan view");
   const { name, width = 660, height = 600, unit = "mm", fraction, measure = estimateWidth } = options;
   const format: LengthFormat = { unit, fraction };
-  const gliders = [data.glider, ...(data.baseline ? [data.baseline.glider] : [])];
+  const { gliders, classes } = glidersDrawn(data);
   const outlines = gliders.map(planOutline);
   const points = gliders.flatMap((glider) => [...balanceOf(glider), ...neutralOf(glider)]);
   const content = {
@@ -64,11 +64,11 @@ function sketchPlanView(data: GliderDrawingData, options: GliderDrawingOptions):
   };
   const laidOut = (growth: number) => {
     const sheet = planViewSheet(content, Math.max(240, width), height, growth);
-    return { sheet, ...gliderLayers(contentOf(data, outlines, sheet, format, measure), sheet.room, measure) };
+    return { sheet, ...gliderLayers(contentOf(data, outlines, classes, sheet, format, measure), sheet.room, measure) };
   };
   const { sheet, layers, leftOut } = withRoom(laidOut);
   const seen = `seen from above, ${unit}; panels as cut`;
-  const head = { seen, unit, leftOut, baseline: data.baseline?.name };
+  const head = { seen, unit, leftOut, ...ghostNames(data) };
   return sheetMark("plan-view", sheet, `Plan view of ${name}`, () => planViewWords(data, format), [
     ...layers,
     layer("head", headMarks(head, sheet.headLine, sheet.room, measure)),
@@ -81,7 +81,8 @@ const neutralOf = ({ neutral_x }: GliderOnPaper): Point[] => (neutral_x === unde
 
 function contentOf(
   { glider, baseline }: GliderDrawingData,
-  [outline, before]: readonly PlanOutline[],
+  [outline, ...others]: readonly PlanOutline[],
+  classes: readonly string[],
   sheet: PlanViewSheet,
   format: LengthFormat,
   measure: Measure,
@@ -94,7 +95,9 @@ function contentOf(
     under,
     over,
     ghost: [
-      ...ghostStrokes([...placed(before?.under), ...placed(before?.over)], [...under, ...over]),
+      ...others.flatMap((each, index) =>
+        ghostStrokes([...placed(each.under), ...placed(each.over)], [...under, ...over], classes[index]),
+      ),
       ...(baseline ? balanceOf(baseline.glider) : []).flatMap((point) =>
         ghostRing(sheet.place(point), balance && points.at(-1)),
       ),

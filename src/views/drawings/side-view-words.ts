@@ -1,11 +1,12 @@
 import { degreesFigure, type LengthFormat, partText } from "./dimension-text.ts";
 import type { GliderDrawingData, GliderOnPaper } from "./glider.ts";
 import { balanceInWords } from "./glider-words.ts";
+import { ghostsInWords } from "./head.ts";
 import type { SideOutline } from "./side-view-outline.ts";
 
 /** What a side view shows, in words. */
 export function sideViewWords(
-  { glider, baseline }: GliderDrawingData,
+  { glider, baseline, further = [] }: GliderDrawingData,
   outline: SideOutline,
   format: LengthFormat,
 ): string {
@@ -26,7 +27,9 @@ export function sideViewWords(
       : []),
     ...balanceInWords(glider, told),
   ].join(" ");
-  return baseline ? `${shown} The thin line is ${baseline.name}: ${angles(baseline.glider)}.` : shown;
+  const before = baseline && { name: baseline.name, told: angles(baseline.glider) };
+  const others = further.map(({ name, glider: other }) => ({ name, told: angles(other) }));
+  return [shown, ...ghostsInWords(before, others)].join(" ");
 }
 
 const angles = ({ seat_angle, tailplane }: GliderOnPaper): string =>

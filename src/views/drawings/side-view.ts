@@ -5,10 +5,10 @@
 import { ghostRing, hasLegend, legendMarks, namedPoints, pointLabelsAcross } from "./balance-marks.ts";
 import type { LengthFormat } from "./dimension-text.ts";
 import { together } from "./dimensions.ts";
-import type { GliderDrawingData, GliderOnPaper } from "./glider.ts";
+import { type GliderDrawingData, glidersDrawn } from "./glider.ts";
 import { type GliderContent, gliderLayers } from "./glider-layers.ts";
 import { type GliderDrawingOptions, gliderDrawingOptions } from "./glider-options.ts";
-import { headMarks } from "./head.ts";
+import { ghostNames, headMarks } from "./head.ts";
 import { extentOf, ghostStrokes, type Piece, placePiece, plainPiece } from "./pieces.ts";
 import { withRoom } from "./placing.ts";
 import { sideDimensions, type Telling } from "./side-view-dimensions.ts";
@@ -46,7 +46,7 @@ function sketchSideView(data: GliderDrawingData, options: GliderDrawingOptions):
   checkOptions(options, gliderDrawingOptions, "side view");
   const { name, width = 660, height = 600, unit = "mm", fraction, measure = estimateWidth } = options;
   const format: LengthFormat = { unit, fraction };
-  const gliders = [data.glider, ...(data.baseline ? [data.baseline.glider] : [])];
+  const { gliders, classes } = glidersDrawn(data);
   const outlines = gliders.map(sideOutline) as [SideOutline, ...SideOutline[]];
   const [outline] = outlines;
   const pieces = outlines.map(({ under, over }) => [...under, ...over]);
@@ -58,11 +58,11 @@ function sketchSideView(data: GliderDrawingData, options: GliderDrawingOptions):
   const telling = { whole: data.glider.wing.span / 2, format };
   const laidOut = (growth: number) => {
     const sheet = sideViewSheet(room, Math.max(240, width), height, growth);
-    const content = contentOf(data.glider, outlines, rows, sheet, telling, measure);
+    const content = contentOf(data, outlines, classes, rows, sheet, telling, measure);
     return { sheet, ...gliderLayers(content, sheet.room, measure) };
   };
   const { sheet, layers, leftOut } = withRoom(laidOut);
-  const head = { seen: `seen from the left, ${unit}`, unit, leftOut, baseline: data.baseline?.name };
+  const head = { seen: `seen from the left, ${unit}`, unit, leftOut, ...ghostNames(data) };
   return sheetMark("side-view", sheet, `Side view of ${name}`, () => sideViewWords(data, outline, format), [
     ...layers,
     layer("head", headMarks(head, sheet.headLine, sheet.room, measure)),
@@ -70,8 +70,9 @@ function sketchSideView(data: GliderDrawingData, options: GliderDrawingOptions):
 }
 
 function contentOf(
-  glider: GliderOnPaper,
-  [outline, before]: readonly [SideOutline, ...SideOutline[]],
+  { glider, baseline }: GliderDrawingData,
+  [outline, ...others]: readonly [SideOutline, ...SideOutline[]],
+  classes: readonly string[],
   rows: Rows,
   sheet: SideViewSheet,
   telling: Telling,
@@ -79,13 +80,16 @@ function contentOf(
 ): GliderContent {
   const placed = (pieces: readonly Piece[] = []): Piece[] => pieces.map((piece) => placePiece(piece, sheet.place));
   const [under, over] = [placed(outline.under), placed(outline.over)];
+  const before = baseline && others[0];
   const { balance, neutral } = outline;
   const points = namedPoints(balance && sheet.place(balance), neutral && sheet.place(neutral));
   return {
     under,
     over,
     ghost: [
-      ...ghostStrokes([...placed(before?.under), ...placed(before?.over)], [...under, ...over]),
+      ...others.flatMap((each, index) =>
+        ghostStrokes([...placed(each.under), ...placed(each.over)], [...under, ...over], classes[index]),
+      ),
       ...(before?.balance ? ghostRing(sheet.place(before.balance), balance && points.at(-1)) : []),
     ],
     datums: [datum(sheet)],

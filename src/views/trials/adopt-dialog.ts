@@ -5,6 +5,7 @@ import { goTo } from "../go-to.ts";
 import { tell } from "../notice.ts";
 import { settingsText } from "./settings-text.ts";
 import { words } from "./words.ts";
+import "./comparison.css";
 
 /**
  * Asks why a trial is taken over as the baseline. What it sets is then the notebook's own, with a decision that says why;

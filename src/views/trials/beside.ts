@@ -44,8 +44,10 @@ interface Entry {
  */
 export class Beside {
   private readonly entries = new Map<string, Entry>();
-  private readonly listeners = new Set<() => void>();
+  private readonly listeners = new Set<(isOnScreen: boolean) => void>();
   private readonly stops: readonly (() => void)[];
+  /** What the others follow from. */
+  private seen: readonly unknown[] = [];
   private timer: ReturnType<typeof setTimeout> | null = null;
   private computing: { readonly entry: Entry; readonly session: Session } | null = null;
   /** What is on the screen with all its results there. */
@@ -59,8 +61,8 @@ export class Beside {
     this.settle();
   }
 
-  /** Looks at them, and calls back at whatever is new, never more often than once a frame of edits. Gives what ends it. */
-  watch(listener: () => void): () => void {
+  /** Looks at them, and calls back at whatever is new, on the screen only or beside it. Gives what ends it. */
+  watch(listener: (isOnScreen: boolean) => void): () => void {
     this.listeners.add(listener);
     this.schedule();
     return () => {
@@ -116,7 +118,7 @@ export class Beside {
   private settle(): void {
     const { program, own, pendingCount } = this.session;
     this.settled = pendingCount === 0 ? { set: this.setOnScreen, own: own.cells, program } : null;
-    this.tell();
+    this.tell(true);
   }
 
   private get setOnScreen(): Trial["set"] {
@@ -124,8 +126,14 @@ export class Beside {
   }
 
   private follow(): void {
-    const { settled, session } = this;
-    const wanted = new Set([noSet, ...session.own.trials.map(({ set }) => set)].map(keyOf));
+    const { settled, session, seen } = this;
+    const { own, trialIndex } = session;
+    const others = own.trials.filter((_, index) => index !== trialIndex);
+    const now: unknown[] = [own.cells, trialIndex, ...others];
+    this.seen = now;
+    // A drag in the trial that is on changes none of the others.
+    if (seen.length === now.length && seen.every((each, index) => each === now[index])) return;
+    const wanted = new Set([noSet, ...own.trials.map(({ set }) => set)].map(keyOf));
     if (settled && keyOf(settled.set) !== keyOf(this.setOnScreen) && wanted.has(keyOf(settled.set))) {
       // On the screen are still the results of what was shown before.
       const { program, own: cells } = settled;
@@ -207,8 +215,8 @@ export class Beside {
     this.end();
   }
 
-  private tell(): void {
-    for (const listener of this.listeners) listener();
+  private tell(isOnScreen = false): void {
+    for (const listener of this.listeners) listener(isOnScreen);
   }
 }
 

@@ -12,20 +12,21 @@ import type { Desk } from "../desk.ts";
 import { jointOf, joinUnit } from "../format.ts";
 import { tell } from "../notice.ts";
 import { changeText, leadAndRest, shareText } from "../value-text.ts";
-import { Beside, type BesideColumn } from "./beside.ts";
+import type { Beside, BesideColumn } from "./beside.ts";
 import { comparisonText, firstRows, offeredRows, type RowChoice, setRows, tellingOf } from "./compared-rows.ts";
 import { words } from "./words.ts";
+import "./comparison.css";
 
 /** Under what the band of what is compared is looked at, as a study of its own. */
 const bandId = "comparison of trials";
 
 /** Trials side by side: the baseline and each trial across; what they set, chosen cells and all checks down. */
 export class ComparisonPanel extends LitElement {
-  static override properties = { desk: { attribute: false } };
+  static override properties = { desk: { attribute: false }, beside: { attribute: false } };
   declare desk: Desk;
+  declare beside: Beside;
   /** Called when it is to go. */
   onClose: () => void = () => undefined;
-  private beside: Beside | null = null;
   private stops: (() => void)[] = [];
   /** Rows that a person added, and labels of those left out. */
   private added: string[] = [];
@@ -43,12 +44,10 @@ export class ComparisonPanel extends LitElement {
 
   override connectedCallback(): void {
     super.connectedCallback();
-    const { session, another } = this.desk;
-    this.beside = new Beside(session, another);
     const later = (): void => {
       if (this.frame === 0) this.frame = requestAnimationFrame(() => this.draw());
     };
-    this.stops = [this.beside.watch(later), () => this.beside?.dispose(), () => this.unwatch?.()];
+    this.stops = [this.beside.watch(later), () => this.unwatch?.()];
     this.addEventListener("keydown", this.key);
   }
 
@@ -71,7 +70,7 @@ export class ComparisonPanel extends LitElement {
 
   protected override render(): TemplateResult {
     const { session } = this.desk;
-    const columns = this.beside?.columns ?? [];
+    const { columns } = this.beside;
     const [baseline] = columns;
     const program = baseline?.program ?? session.program;
     this.choices = this.rowsOf(program);

@@ -2,10 +2,14 @@ import { html, LitElement, nothing, type PropertyValues, type TemplateResult } f
 import { changesSince, type Trial, withTrial } from "../../cells/index.ts";
 import type { Desk } from "../desk.ts";
 import { tell } from "../notice.ts";
+import { Beside } from "./beside.ts";
 import type { ComparisonPanel } from "./comparison-panel.ts";
 import { settingsText } from "./settings-text.ts";
 import { makeTrial, nameRefusal, openTrialMenu, renameIt } from "./trial-actions.ts";
 import { words } from "./words.ts";
+
+/** As many lines as can be told apart by their dashes. */
+const mostLines = 3;
 
 /** The trials as strips, of which one is on: the baseline, or a trial; each switches by a click, all by one key. */
 export class TrialBar extends LitElement {
@@ -17,6 +21,10 @@ export class TrialBar extends LitElement {
   declare refusal: string | null;
   private stops: (() => void)[] = [];
   private panel: ComparisonPanel | null = null;
+  /** Names of the trials that are drawn as thin lines, the last chosen last. */
+  private lines: readonly string[] = [];
+  private beside: { readonly of: Beside; readonly desk: Desk } | null = null;
+  private looks: (() => void) | null = null;
   private drawn: readonly unknown[] = [];
 
   constructor() {
@@ -40,6 +48,7 @@ export class TrialBar extends LitElement {
     for (const stop of this.stops) stop();
     window.removeEventListener("keydown", this.key);
     this.panel?.remove();
+    this.leave();
   }
 
   /** Drawn again where something of it changed, and after a pause where that is only what a drag sets. */
@@ -55,9 +64,13 @@ export class TrialBar extends LitElement {
   private readonly draw = (): void => this.requestUpdate();
 
   protected override updated(changed: PropertyValues): void {
+    if (changed.has("desk")) {
+      this.leave();
+      [this.entered, this.lines] = [null, []];
+    }
+    this.look();
     const isGone = this.desk.session.own.trials.length === 0;
     if (this.panel && (isGone || this.panel.desk !== this.desk)) this.endComparison();
-    if (changed.has("desk")) this.entered = null;
     // Always to be seen, also where there are more than the screen has room for.
     const strip = this.querySelector("[aria-pressed=true]");
     (strip?.closest(".strip-place") ?? strip)?.scrollIntoView({ block: "nearest", inline: "nearest" });
@@ -84,8 +97,72 @@ export class TrialBar extends LitElement {
         isOn
           ? html`<button type="button" class="strip-more" aria-haspopup="menu" aria-label=${words.more(trial.name)}
               @click=${this.openMenu}><span aria-hidden="true">⋯</span></button>`
-          : nothing
+          : this.renderLine(trial.name)
       }</span>`;
+  }
+
+  /** Draws a trial that is not on as a thin line behind the one that is, or no longer. */
+  private renderLine(name: string): TemplateResult {
+    const place = this.lines.indexOf(name);
+    return html`<button type="button" class="strip-line" aria-pressed=${place < 0 ? "false" : "true"} aria-label=${words.line(name)}
+      title=${words.line(name)} @click=${() => this.chooseLine(name)}><svg viewBox="0 0 22 10" aria-hidden="true" class="drawing"
+      ><path class="ghost ${place < 0 ? "" : `further-${place + 1}`}" d="M1 5H21"></path></svg></button>`;
+  }
+
+  private chooseLine(name: string): void {
+    const others = this.lines.filter((each) => each !== name);
+    this.lines = others.length < this.lines.length ? others : [...others, name].slice(-mostLines);
+    this.requestUpdate();
+    this.tellGhosts();
+  }
+
+  /** While a trial is on, any is drawn as a line, or all stand side by side, all are computed: checks tell which pass. */
+  private look(): void {
+    const { desk, lines } = this;
+    const { session } = desk;
+    const names = session.own.trials.map(({ name }) => name);
+    if (lines.some((name) => !names.includes(name))) this.lines = lines.filter((name) => names.includes(name));
+    const isWanted = session.trialIndex !== null || this.lines.length > 0 || this.panel !== null;
+    if (!isWanted) {
+      this.stopLooking();
+      return;
+    }
+    if (this.looks) return;
+    this.looks = this.besideOf(desk).watch((isOnScreen) => isOnScreen || this.tellGhosts());
+    this.tellGhosts();
+  }
+
+  private besideOf(desk: Desk): Beside {
+    this.beside ??= { of: new Beside(desk.session, desk.another), desk };
+    return this.beside.of;
+  }
+
+  private stopLooking(): void {
+    this.looks?.();
+    this.looks = null;
+    this.beside?.desk.ghosts.take([]);
+  }
+
+  /** Lets go of what was computed. */
+  private leave(): void {
+    this.stopLooking();
+    this.beside?.of.dispose();
+    this.beside = null;
+  }
+
+  /** The others, in the order in which their lines were chosen. */
+  private tellGhosts(): void {
+    if (!this.beside) return;
+    const { of, desk } = this.beside;
+    const { trialIndex } = desk.session;
+    const others = of.columns.filter((_, place) => place !== (trialIndex ?? -1) + 1);
+    const ghosts = others.map(({ trial, result }) => ({
+      trial,
+      result,
+      isLine: trial !== null && this.lines.includes(trial),
+    }));
+    const order = (trial: string | null): number => (trial === null ? -1 : this.lines.indexOf(trial));
+    desk.ghosts.take(ghosts.toSorted((a, b) => order(a.trial) - order(b.trial)));
   }
 
   private renderStrip(index: number | null, name: string, hint: string): TemplateResult {
@@ -146,6 +223,7 @@ export class TrialBar extends LitElement {
     if (!customElements.get("spanwise-comparison")) customElements.define("spanwise-comparison", ComparisonPanel);
     const panel = document.createElement("spanwise-comparison") as ComparisonPanel;
     panel.desk = this.desk;
+    panel.beside = this.besideOf(this.desk);
     panel.onClose = () => this.endComparison();
     this.panel = panel;
     this.closest("spanwise-app")?.append(panel);

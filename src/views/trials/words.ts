@@ -27,6 +27,8 @@ export const words = {
   settings: (target: string, text: string) => `${target} ${text}`,
   notSet: (message: string) => `This trial cannot set everything. ${message}`,
 
+  line: (name: string) => `draw “${name}” as a thin line`,
+
   rename: "Rename",
   duplicate: "Duplicate",
   moveBefore: "Move before",

@@ -125,6 +125,14 @@ const anyData = fc
   );
 const anyWidth = fc.integer({ min: 320, max: 900 });
 
+it("marks other designs by a ring with their name, and tells where they are", () => {
+  const marked = [{ ...point(8, 0.028, 6.5), name: "flat middle" }];
+  const svg = draw({ ...data, marked });
+  expect(svg.querySelectorAll(".design-ring")).toHaveLength(1);
+  expect(textsOf(svg).map(({ text }) => text)).toContain("flat middle");
+  expect(descriptionOf(svg)).toContain("For comparison flat middle, tip_break 8 deg: loss 2.8%");
+});
+
 describe("the trade-off chart", () => {
   it.each(tradeOffExamples.map((example, index) => [example.title, example, index + 1] as const))(
     "draws %s as kept, at 660 and 330 px",

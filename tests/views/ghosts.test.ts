@@ -1,0 +1,32 @@
+import { expect, test, vi } from "vitest";
+import type { Result } from "../../src/cells/index.ts";
+import { Ghosts } from "../../src/views/ghosts.ts";
+
+const ok: Result = { ok: true, value: 2, shape: { kind: "boolean" } };
+const failed = { ok: false, error: { code: "not_finite", message: "", at: null, root: "a" } } as unknown as Result;
+
+test("only what was chosen as a line and has a value for the cell is drawn", () => {
+  const ghosts = new Ghosts();
+  ghosts.take([
+    { trial: null, isLine: true, result: () => ok },
+    { trial: "steep", isLine: true, result: (id) => (id === "a" ? ok : undefined) },
+    { trial: "flat", isLine: false, result: () => ok },
+    { trial: "none", isLine: true, result: () => failed },
+  ]);
+  expect(ghosts.lines("a").map(({ name }) => name)).toEqual(["steep"]);
+  expect(ghosts.lines("b")).toEqual([]);
+});
+
+test("news is told to who listens, but nothing where there was and is nothing", () => {
+  const ghosts = new Ghosts();
+  const heard = vi.fn();
+  const stop = ghosts.onChange(heard);
+  ghosts.take([]);
+  expect(heard).not.toHaveBeenCalled();
+  ghosts.take([{ trial: "steep", isLine: false, result: () => ok }]);
+  ghosts.take([]);
+  expect(heard).toHaveBeenCalledTimes(2);
+  stop();
+  ghosts.take([{ trial: "steep", isLine: false, result: () => ok }]);
+  expect(heard).toHaveBeenCalledTimes(2);
+});
