@@ -275,23 +275,23 @@ test("trials are drawn as thin lines under their names, checks tell which of the
   ];
   await openNotebook(page, { ...trainer, trials });
   expect(await cell(page, "enough_dihedral").locator(".passes").count()).toBe(0);
-  await strip(page, "wide").click();
+  await strip(page, "steep").click();
   await expect
     .poll(async () =>
       (await cell(page, "enough_dihedral").locator(".passes-one").allTextContents()).map((each) =>
         each.replace(/\s+/g, " ").trim(),
       ),
     )
-    .toEqual(["✓ baseline holds,", "✓ steep holds,", "✕ flat fails,"]);
-  for (const name of ["steep", "flat"])
+    .toEqual(["✓ baseline holds,", "✕ flat fails,", "✓ wide holds,"]);
+  for (const name of ["flat", "wide"])
     await page.getByRole("button", { name: `draw “${name}” as a thin line` }).click();
   const front = page.locator("#board svg.front-view");
   await expect.poll(() => front.locator(".ghost-layer path").count()).toBe(3);
-  expect(await front.locator(".head").textContent()).toContain("steep");
+  expect(await front.locator(".head").textContent()).toContain("wide");
   const chart = page.locator("#board svg", { has: page.locator(".present") });
   await expect.poll(() => chart.locator(".design-ring").count()).toBe(2);
   expect(await hindrances(page)).toEqual([]);
-  // A drag in the trial that is on: the lines of the others are left alone.
+  // A drag in the trial that is on: the lines of the others are left alone, as the widest of them gives the scale.
   const touched = await page
     .getByRole("slider", { name: "slide tip_break" })
     .evaluate(async (slider: HTMLInputElement) => {
@@ -301,7 +301,7 @@ test("trials are drawn as thin lines under their names, checks tell which of the
         count += changes.length;
       });
       for (const line of dashed) seen.observe(line, { attributes: true });
-      for (let position = 9; position < 10; position += 0.5) {
+      for (let position = 13; position < 14; position += 0.5) {
         slider.value = String(position);
         slider.dispatchEvent(new Event("input", { bubbles: true }));
         await new Promise(requestAnimationFrame);
@@ -311,6 +311,7 @@ test("trials are drawn as thin lines under their names, checks tell which of the
       return count;
     });
   expect(touched).toBe(0);
+  expect(await value(page, "tip_break")).toBe("13.5 deg");
   await strip(page, "baseline").click();
   await page.getByRole("button", { name: "draw “flat” as a thin line" }).click();
   await expect.poll(() => front.locator(".ghost-layer path").count()).toBe(1);
