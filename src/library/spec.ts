@@ -99,9 +99,11 @@ export type Refuse = (parameter: string | null, message: string) => never;
 export interface Example<A, R> {
   readonly summary: string;
   readonly arguments: A;
-  readonly result: Partial<R> | R;
+  readonly result: Some<R> | R;
   readonly tolerance?: number;
 }
+/** Some of the fields of a record, and of the records within it. */
+type Some<R> = R extends readonly unknown[] ? R : R extends object ? { readonly [K in keyof R]?: Some<R[K]> } : R;
 
 export interface FunctionSpec<P extends Fields = Fields, R extends Shape = Shape> {
   readonly name: string;

@@ -71,9 +71,12 @@ describe.each([...functions])("the spec of %s", (name, spec) => {
     for (const sentence of [...spec.errors, ...spec.assumptions]) expect(sentence).toMatch(/^\S.*[^.]\.$|: [^.]+\.$/);
   });
 
-  test("has at least one worked example with a summary", () => {
+  test("has at least one worked example with a summary and with what comes out", () => {
     expect(spec.examples.length).toBeGreaterThan(0);
-    for (const example of spec.examples) expect(example.summary.trim()).not.toBe("");
+    for (const example of spec.examples) {
+      expect(example.summary.trim()).not.toBe("");
+      expect(example.result).not.toEqual({});
+    }
   });
 
   test("works element by element, or takes its list spread out, only where its parameters allow it", () => {

@@ -3,7 +3,15 @@ import { degrees } from "../numerics/degrees.ts";
 import { define, number, record } from "../spec.ts";
 import { fasterTrim, findTrim } from "./find-trim.ts";
 import { glidingOf, glidingParameters } from "./gliding.ts";
-import { glidingAssumptions, glidingErrors, glidingSources } from "./gliding-words.ts";
+import {
+  glidingAssumptions,
+  glidingErrors,
+  glidingSources,
+  momentPerLift,
+  noTrimError,
+  trimOr,
+  withinReach,
+} from "./gliding-words.ts";
 import { sampleGlider } from "./sample-gliders.ts";
 import { trimOf, trimRecord } from "./trim-record.ts";
 
@@ -33,7 +41,7 @@ export const bestDecalage = define({
   },
   result: bestDecalageRecord,
   formula: "least sink over all angles of attack, the tailplane turned at each so that the moment is 0",
-  errors: [...glidingErrors, "The glider has no tailplane to turn."],
+  errors: [...glidingErrors, noTrimError, "The glider has no tailplane to turn."],
   assumptions: [
     "The wing's seat stays and the tailplane turns about its root.",
     "Least sink is flown close to the stall, in turbulent air a little faster: keep some speed in hand; a tenth is common practice.",
@@ -59,7 +67,10 @@ export const bestDecalage = define({
     const glider = glidingOf(given, refuse);
     const { tailplane, seat_angle } = glider.glider;
     if (!tailplane) return refuse("glider", "It has no tailplane. Give glider(…) one, or move the balance point.");
-    const best = fasterTrim(glider, in_hand);
+    const best = withinReach(fasterTrim(glider, in_hand), glider, refuse);
+    // It must hold itself just below its angle, where no tip has begun to stall.
+    const holds = momentPerLift(glider, best.angle - 0.05) < 0;
+    if (!holds) trimOr({ found: "tumbles", wanted: best }, glider, refuse);
     const now = findTrim(glider);
     return {
       decalage: seat_angle - tailplane.incidence - best.tail,

@@ -1,5 +1,7 @@
+import { highestReynolds, lowestReynolds } from "../air/section.ts";
 import { sectionAssumptions, sectionSources } from "../air/section-sources.ts";
 import { numberText } from "../number-text.ts";
+import { degrees } from "../numerics/degrees.ts";
 import type { Refuse, Source } from "../spec.ts";
 import { type TrimSearch, tailFor } from "./find-trim.ts";
 import type { Gliding } from "./gliding.ts";
@@ -30,12 +32,13 @@ export const glidingErrors: readonly string[] = [
 ];
 
 export const noTrimError =
-  "There is no trim: the nose goes down at every angle, up until the stall, or the balance point lies behind the neutral point.";
+  "There is no trim: the nose goes down at every angle, up until the stall, or the balance point lies behind the neutral point; or it would fly at a Reynolds number far from all that is known.";
 
 /** The trim that was looked for; refuses where there is none and says how far the balance point or the tail must go. */
 export function trimOr(search: TrimSearch, glider: Gliding, refuse: Refuse): SteadyFlight {
-  if (search.found === "trim") return search.flight;
+  if (search.found === "trim") return withinReach(search.flight, glider, refuse);
   const { wanted } = search;
+  refuseFarTail(glider, 0, refuse);
   if (search.found === "tumbles") {
     const behind = momentPerLift(glider, wanted.angle - 0.05);
     return refuse(
@@ -59,6 +62,42 @@ export function trimOr(search: TrimSearch, glider: Gliding, refuse: Refuse): Ste
   }
   const remedy = remedies.length > 0 ? remedies.join(", or ") : "give it a tailplane";
   return refuse("glider", `It does not trim: ${what}. ${remedy.charAt(0).toUpperCase()}${remedy.slice(1)}.`);
+}
+
+/**
+ * A flight with the tailplane turned for it, where that is one that the model knows: refuses where no sensible turn of the
+ * tailplane balances it, and Reynolds numbers that no such section was ever flown at (a mass in a wrong unit, mostly).
+ */
+export function withinReach(flight: SteadyFlight, glider: Gliding, refuse: Refuse): SteadyFlight {
+  refuseFarTail(glider, flight.tail, refuse);
+  const { mass, air, glider: of } = glider;
+  const reynolds = (flight.speed * of.wing.mac) / air.kinematic_viscosity;
+  if (reynolds < lowestReynolds || reynolds > highestReynolds) {
+    refuse(
+      "glider",
+      `With ${numberText(mass, "g")} it would fly at ${numberText(flight.speed, "m/s")}, at a Reynolds number of ${Math.round(reynolds)}; ` +
+        `the sections are known from ${lowestReynolds} to ${highestReynolds}. Check its mass and the size of its wing.`,
+    );
+  }
+  return flight;
+}
+
+/** Beyond this a tailplane is stalled, whatever the wing does. */
+const farthestTail = degrees(15);
+
+function refuseFarTail({ glider: { tailplane, seat_angle } }: Gliding, tail: number, refuse: Refuse): void {
+  if (!tailplane) return;
+  const [built, wanted] = [seat_angle - tailplane.incidence, seat_angle - tailplane.incidence - tail];
+  const off = Math.abs(built) > farthestTail ? built : Math.abs(wanted) > 2 * farthestTail ? wanted : 0;
+  if (off === 0) return;
+  const standing = off === built ? "Its tailplane stands" : "To balance, its tailplane would have to stand";
+  refuse(
+    "glider",
+    `${standing} ${numberText(Math.abs(off), "deg")} off the wing's seat and is stalled there. ` +
+      (off === built
+        ? "Set its incidence within a few degrees of seat_angle."
+        : "Move the balance point towards 2/5 of the mean chord."),
+  );
 }
 
 /** How far the neutral point lies ahead of the balance point: change of the moment with lift, m. */

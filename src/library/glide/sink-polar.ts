@@ -12,7 +12,7 @@ import {
   tailFor,
 } from "./find-trim.ts";
 import { glidingOf, glidingParameters } from "./gliding.ts";
-import { glidingAssumptions, glidingErrors, glidingSources } from "./gliding-words.ts";
+import { glidingAssumptions, glidingErrors, glidingSources, withinReach } from "./gliding-words.ts";
 import { sampleGlider } from "./sample-gliders.ts";
 import { type SteadyFlight, steadyFlight } from "./steady-flight.ts";
 import { sinkBand } from "./trim-record.ts";
@@ -75,6 +75,7 @@ export const sinkPolar = define({
     const [slowest, least, best] = tailplane
       ? [slowestTrim(glider), leastSinkTrim(glider), bestGlideTrim(glider)]
       : [slowestFlight(glider), leastSinkFlight(glider), bestGlideFlight(glider)];
+    for (const flight of [slowest, least, best]) withinReach(flight, glider, refuse);
     const tooFast = (angle: number) => steadyFlight(glider, angle).speed - 2 * slowest.speed;
     let flatter = slowest.angle;
     while (tooFast(flatter) < 0 && flatter > slowest.angle - degrees(30)) flatter -= degrees(1);

@@ -30,7 +30,10 @@ export const circle = define({
   ),
   formula:
     "Newton's steps on the six equations of motion, from the straight trim, until no speed and no turning changes",
-  errors: ["The glider has no balance, or no trim.", "It comes to no steady glide, because it turns ever tighter."],
+  errors: [
+    "The glider has no balance, no inertia, or no trim.",
+    "It comes to no steady glide, because it turns ever tighter.",
+  ],
   assumptions: [
     "What makes it turn is in the glider itself (breaks, washouts or masses that differ left and right, balance.y), or is the fin turned by fin_turn.",
     "A tab at the fin's rear edge acts as a smaller turn of the whole fin.",

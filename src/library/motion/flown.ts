@@ -25,6 +25,7 @@ export function flown(aimed: Aimed, { u, w, angles }: LetGo, seconds: number, re
   const flight = fly(body, start, { seconds });
   const aim = { bank: circle.bank, speed, sink };
   const settled = settledFrom(flight, aim);
+  const banked = bankedIntegral(flight, aim);
   const stalled = Math.max(...flight.stalled);
   const { spiral } = lateralModesOf(lateralPart(disturbanceMatrix(body, circle)), refuse);
   return {
@@ -32,7 +33,7 @@ export function flown(aimed: Aimed, { u, w, angles }: LetGo, seconds: number, re
     ...(settled !== null && { settling_time: flight.time[settled] }),
     ...(spiral.half_time !== undefined && { spiral_half_time: spiral.half_time }),
     ...(spiral.double_time !== undefined && { spiral_double_time: spiral.double_time }),
-    banked_integral: bankedIntegral(flight, aim),
+    ...(banked !== null && { banked_integral: banked }),
     height_lost: heightLost(flight, aim, settled ?? flight.time.length),
     trim_bank: circle.bank,
     trim_speed: speed,

@@ -24,7 +24,10 @@ export const modes = define({
     ({ longitudinal, lateral }) => `${longitudinal.verdict}. ${lateral.verdict}`,
   ),
   formula: "roots of the matrix of small disturbances, by differences of the full equations of motion about the trim",
-  errors: ["The glider has no balance, or no trim.", "It comes to no steady glide, because it turns ever tighter."],
+  errors: [
+    "The glider has no balance, no inertia, or no trim.",
+    "It comes to no steady glide, because it turns ever tighter.",
+  ],
   assumptions: [
     "Small disturbances; lattice, sections, apparent mass and downwash lag as in recovery.",
     "Where the steady glide is a circle, what couples the two groups of modes is left out.",
@@ -32,9 +35,23 @@ export const modes = define({
   sources: [{ text: "B. Etkin, L. D. Reid, Dynamics of Flight, 3rd ed. 1996, chapter 6", mark: "from memory" }],
   examples: [
     {
-      summary: "a three-panel glider, whose short period is the quicker of the two",
+      summary: "24 g on a wing of 580 cm² with raised tips",
       arguments: { glider: sampleGlider },
-      result: {},
+      // As computed, but a bank of one degree let go and flown goes as they say (flown.test.ts).
+      result: {
+        longitudinal: {
+          short_period: { rate: -16.82, damping_ratio: 1.035 },
+          phugoid: { rate: -0.3121, period: 4.701 },
+          usual: true,
+        },
+        lateral: {
+          roll: { rate: -31.25 },
+          spiral: { half_time: 1.0543 },
+          dutch_roll: { period: 1.2429, damping_ratio: 0.1964 },
+          joined: false,
+        },
+      },
+      tolerance: 5e-3,
     },
   ],
   isSlow: true,

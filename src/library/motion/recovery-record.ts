@@ -19,7 +19,10 @@ export const recoveryRecord = record(
       optional: true,
       absent: "where a small bank dies away",
     }),
-    banked_integral: number("s", "bank off its trim, added up over time, over what it was at first"),
+    banked_integral: number("s", "bank off its trim, added up over time, over what it was at first", {
+      optional: true,
+      absent: "where it is let go in the bank of its trim",
+    }),
     height_lost: number("m", "height lost beyond that of the steady glide, until it settles or the flight ends"),
     trim_bank: number("deg", "bank of the steady glide that it aims at, to the right"),
     trim_speed: number("m/s", "its speed"),
@@ -41,10 +44,11 @@ export const recoveryRecord = record(
       height: number("m", "height above where it was let go"),
     }),
   },
-  ({ verdict, settling_time, height_lost }) =>
-    settling_time === undefined
-      ? verdict
-      : `${verdict} in ${numberText(settling_time, "s")}, ${numberText(height_lost, "m")} lost beyond the glide`,
+  ({ verdict, settling_time, height_lost, inside_model }) => {
+    const height = `${numberText(Math.abs(height_lost), "m")} ${height_lost < 0 ? "less lost than in" : "lost beyond"} the glide`;
+    const told = settling_time === undefined ? verdict : `${verdict} in ${numberText(settling_time, "s")}, ${height}`;
+    return inside_model ? told : `${told}; partly outside the model`;
+  },
 );
 
 /** The value of a recovery in SI. */

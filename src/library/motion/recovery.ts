@@ -28,7 +28,10 @@ export const recovery = define({
   result: recoveryRecord,
   formula:
     "Newton's and Euler's equations in six degrees of freedom, with lattice, sections, apparent mass and downwash lag; let go at the trim's pitch and angle of attack, without sideslip or turning",
-  errors: ["The glider has no balance, or no trim.", "It comes to no steady glide, because it turns ever tighter."],
+  errors: [
+    "The glider has no balance, no inertia, or no trim.",
+    "It comes to no steady glide, because it turns ever tighter.",
+  ],
   assumptions: [
     "Settled: for good within 5° of the trimmed bank and a tenth of its speed. Free flight aims at a circle, seldom at wings level.",
     "Still air, a rigid glider, flow that follows the motion at once but for the lag of the downwash at the tail.",

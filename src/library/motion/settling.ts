@@ -30,13 +30,18 @@ export function settledFrom({ time, bank, speed }: Flight, aim: Aim): number | n
   return from < time.length && end - (time[from] ?? end) >= 0.5 ? from : null;
 }
 
-/** ∫ |bank − aimed bank| dt over what the bank was off at first, s: smooth where a settling time jumps. Trapezoids. */
-export function bankedIntegral({ time, bank }: Flight, aim: Aim): number {
+/**
+ * ∫ |bank − aimed bank| dt over what the bank was off at first, s: smooth where a settling time jumps. Trapezoids. Null
+ * where the flight begins within a tenth of a degree of the aim: a share of next to nothing says nothing.
+ */
+export function bankedIntegral({ time, bank }: Flight, aim: Aim): number | null {
   const off = bank.map((each) => Math.abs(each - aim.bank));
+  const first = off[0] ?? 0;
+  if (first < Math.PI / 1800) return null;
   const sum = off.slice(1).reduce((total, each, i) => {
     return total + 0.5 * (each + (off[i] ?? 0)) * ((time[i + 1] ?? 0) - (time[i] ?? 0));
   }, 0);
-  return sum / (off[0] || Number.NaN);
+  return sum / first;
 }
 
 /** Height lost until a sample beyond what the steady glide would have lost by then, m. */
@@ -51,7 +56,8 @@ export type Verdict = "settles" | "keeps circling" | "spirals in" | "swings" | "
 /**
  * A plain word for the whole flight: "stalls" where the angle of attack went past the stall on the way and it did not
  * settle; "spirals in" where bank or speed still grows at the end, "swings" where the bank still goes from side to side
- * of the aim, and "keeps circling" where it stays on one side. Common practice.
+ * of the aim or, with the bank on it, the speed is still off, and "keeps circling" where the bank stays on one side.
+ * Common practice.
  */
 export function verdictOf(flight: Flight, aim: Aim, hasStalled: boolean): Verdict {
   if (settledFrom(flight, aim) !== null) return "settles";
@@ -66,7 +72,8 @@ export function verdictOf(flight: Flight, aim: Aim, hasStalled: boolean): Verdic
   if (hasStalled && goesBothWays) return "stalls";
   if (!goesBothWays && (grows || races)) return "spirals in";
   if (goesBothWays) return "swings";
-  return hasStalled ? "stalls" : "keeps circling";
+  if (hasStalled) return "stalls";
+  return largest(late) > near.bank ? "keeps circling" : "swings";
 }
 
 const isNear = (bank: number, speed: number, aim: Aim): boolean =>

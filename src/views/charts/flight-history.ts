@@ -88,8 +88,9 @@ function describe({
     worst_angle < stall_angle
       ? `reaches ${angle}; it would stall at ${stall}`
       : `goes to ${angle}, past the ${stall} at which it stalls`;
+  const height = `${figureText(Math.abs(height_lost), "m")} ${height_lost < 0 ? "less than in" : "beyond"} the steady glide`;
   return (
-    `Let go in a bank of ${figureText(bank, "deg")} it ${verdict}${when}, and loses ${figureText(height_lost, "m")} ` +
-    `beyond the steady glide. Its angle of attack ${reached}. It ${limits}.`
+    `Let go in a bank of ${figureText(bank, "deg")} it ${verdict}${when}, and loses ${height}. ` +
+    `Its angle of attack ${reached}. It ${limits}.`
   );
 }

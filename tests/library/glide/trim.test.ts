@@ -123,6 +123,21 @@ describe("a glider without trim is refused and told what to change", () => {
   test("where the balance point lies behind the neutral point", () => {
     expect(why(balanceAt(0.048))).toMatch(/balance point lies \d+ mm behind the neutral point/);
   });
+  test("where the tailplane is stalled by its own incidence, and not as if the balance point were wrong", () => {
+    const tailplane = buildTailplane({ ...ploverTailplane, incidence: degrees(-20) });
+    expect(why({ tailplane })).toMatch(/tailplane stands 22 deg off the wing's seat and is stalled/);
+    for (const spec of [sinkPolar, bestDecalage]) {
+      expect(() => call(spec, { glider: ploverWith({ tailplane }) })).toThrow(/off the wing's seat and is stalled/);
+    }
+  });
+  test("where its mass is in a wrong unit", () => {
+    expect(why({ balance: { ...ploverBalance, mass: 1000 * ploverBalance.mass } })).toMatch(
+      /Reynolds number of \d+; the sections are known from 5000 to 300000\. Check its mass/,
+    );
+  });
+  test("where the best decalage would not hold itself", () => {
+    expect(() => call(bestDecalage, { glider: ploverWith(balanceAt(0.048)) })).toThrow(/behind the neutral point/);
+  });
   test("without balance, and without a tail", () => {
     expect(why({ balance: undefined })).toMatch(/Give glider\(…\) a balance/);
     expect(why({ tailplane: undefined })).toMatch(/does not trim.*(tailplane|neutral point)/);

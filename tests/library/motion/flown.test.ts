@@ -1,13 +1,16 @@
 /** Plover flown by the equations of motion, held to what must be so whatever the air does. */
 import { describe, expect, test } from "vitest";
+import { flowAbout } from "../../../src/library/flow/flow.ts";
 import { aimOf } from "../../../src/library/motion/aim.ts";
 import { attitudeOf } from "../../../src/library/motion/attitude.ts";
 import { type Body, equationsOfMotion, stateSize } from "../../../src/library/motion/body.ts";
 import { flown } from "../../../src/library/motion/flown.ts";
 import { fly } from "../../../src/library/motion/fly.ts";
-import { disturbanceMatrix } from "../../../src/library/motion/linear.ts";
+import { disturbanceMatrix, lateralPart } from "../../../src/library/motion/linear.ts";
+import { type Recovery, recoveryRecord } from "../../../src/library/motion/recovery-record.ts";
 import { degrees } from "../../../src/library/numerics/degrees.ts";
 import { rungeKutta } from "../../../src/library/numerics/runge-kutta.ts";
+import { lateralModesOf } from "../../../src/library/stability/mode-records.ts";
 import { refuse } from "../call.ts";
 import { ploverWith } from "../glide/plover-glider.ts";
 
@@ -105,4 +108,59 @@ test("a glider that cannot trim is told what to move", () => {
   const { balance } = ploverGlider;
   const behind = { ...ploverGlider, ...(balance && { balance: { ...balance, x: balance.x + 0.04 } }) };
   expect(() => aimOf({ ...given, glider: behind }, straight, refuse)).toThrow(/Move the balance point forward/);
+});
+
+test("a balance that is one point is refused, as nothing would hold it against turning", () => {
+  const none = { ixx: 0, iyy: 0, izz: 0, ixy: 0, ixz: 0, iyz: 0 };
+  const { balance } = ploverGlider;
+  const point = { ...ploverGlider, ...(balance && { balance: { ...balance, ...none } }) };
+  expect(() => aimOf({ ...given, glider: point }, straight, refuse)).toThrow(/no inertia in roll and pitch and yaw/);
+});
+
+const line = recoveryRecord.text as unknown as (value: Recovery) => string;
+
+describe("let go in the bank of its trim, but too fast", () => {
+  const fast = flown(aimed, letGo(0, 1.5), 20, refuse);
+
+  test("has no bank to add up, and says that it lost less height than in the glide", () => {
+    expect(fast).not.toHaveProperty("banked_integral");
+    expect(line(fast)).toMatch(/^settles in [\d.]+ s, [\d.]+ m less lost than in the glide/);
+  });
+
+  test("swings, as its speed still does when it is watched for too short a time", () => {
+    expect(flown(aimed, letGo(0, 1.5), 2, refuse).verdict).toBe("swings");
+  });
+});
+
+test("upside down it turns over, settles, and says that part of it is outside the model", () => {
+  const angles = { bank: degrees(180), pitch: 0, heading: 0 };
+  const turned = flown(aimed, { u: 6, w: 0, angles }, 20, refuse);
+  expect(turned.verdict).toBe("settles");
+  expect(turned.height_lost).toBeGreaterThan(5);
+  expect(line(turned)).toMatch(/partly outside the model$/);
+});
+
+test("rolling dies away by its damping over the inertia in roll, that of the air carried along among it", () => {
+  const { glider } = given;
+  const { speed, gliding, circle } = aimed;
+  const { derivatives } = flowAbout(
+    {
+      glider,
+      angle_of_attack: Math.atan2(circle.w, circle.u),
+      section_slope: 5.4,
+      camber: 0.02,
+      axes: "stability",
+      strips: 16,
+      rows: 4,
+      tail_strips: 6,
+      tail_rows: 3,
+    } as never,
+    refuse,
+  );
+  const { area, span } = glider.wing;
+  const inertia = (aimed.body.rigid[21] ?? 0) + (aimed.body.apparent[21] ?? 0);
+  const damping = (derivatives.roll_p * gliding.density * speed * area * span ** 2) / 4;
+  const { roll } = lateralModesOf(lateralPart(disturbanceMatrix(aimed.body, circle)), refuse);
+  // The sections' drag damps a little more, and the fin takes part.
+  expect(Math.abs(roll.rate / (damping / inertia) - 1)).toBeLessThan(0.03);
 });

@@ -32,6 +32,15 @@ describe("a bank that dies out", () => {
     expect(bankedIntegral(dying, aim)).toBeCloseTo(1.5 * (1 - Math.exp(-seconds / 1.5)), 4);
   });
 
+  test("has none where it begins at its aim: a share of next to nothing says nothing", () => {
+    expect(
+      bankedIntegral(
+        flight((t) => 1e-9 * t),
+        aim,
+      ),
+    ).toBeNull();
+  });
+
   test("loses height beyond the steady glide, told at any time", () => {
     expect(heightLost(dying, aim, 50)).toBeCloseTo(0.3 * (1 - Math.exp(-1)), 12);
     expect(heightLost(dying, aim, 1e6)).toBeCloseTo(0.3, 5);
@@ -76,8 +85,16 @@ test("each other end has its word", () => {
       aim,
       true,
     ),
+    verdictOf(
+      flight(
+        () => 0,
+        (t) => 4 + Math.cos(2 * t),
+      ),
+      aim,
+      false,
+    ),
   ];
-  expect(words).toEqual(["spirals in", "keeps circling", "swings", "stalls", "settles"]);
+  expect(words).toEqual(["spirals in", "keeps circling", "swings", "stalls", "settles", "swings"]);
 });
 
 test("near the aim in the last moments only is not settled", () => {
