@@ -21,6 +21,15 @@ export function corners(edges: readonly Edge[], outward: (index: number) => numb
   return moved.map((edge, index) => meet(edge, moved[(index + 1) % moved.length] as Edge));
 }
 
+/** True where the corners leave each edge running its own way: no two of its neighbours meet before it. */
+export function keepsEdges(edges: readonly Edge[], points: readonly Point[]): boolean {
+  return edges.every(([[ax, ay], [bx, by]], index) => {
+    const [cx, cy] = points[(index + points.length - 1) % points.length] as Point;
+    const [dx, dy] = points[index] as Point;
+    return (bx - ax) * (dx - cx) + (by - ay) * (dy - cy) > 0;
+  });
+}
+
 function meet([[ax, ay], [bx, by]]: Edge, [[cx, cy], [dx, dy]]: Edge): Point {
   const [ux, uy, vx, vy] = [bx - ax, by - ay, dx - cx, dy - cy];
   const turn = ux * vy - uy * vx;

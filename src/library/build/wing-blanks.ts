@@ -10,7 +10,7 @@ import { cutJoints, cutParameters } from "./joint-bevels.ts";
 import { isContinuous } from "./joint-place.ts";
 import { type PanelPlace, panelPlaces } from "./panel-place.ts";
 import { patternRecord } from "./pattern-record.ts";
-import { bounds, type Point } from "./polygon.ts";
+import { bounds, corners, keepsEdges, type Point } from "./polygon.ts";
 
 const grains: Readonly<Record<string, Grain>> = { span: "span", "leading edge": "leading edge" };
 
@@ -67,7 +67,10 @@ export const wingBlanks = define({
   result: wingBlanksRecord,
   formula:
     "lower face: the panel's own length, chords and sweep, its ends along the joint lines; upper_length = length − off of each bevel; mass = density · thickness · area",
-  errors: ["A bevel is steeper than the steepest allowed, or takes all of a face."],
+  errors: [
+    "A bevel is steeper than the steepest allowed, or takes all of a face.",
+    "The joint lines of a short panel lie so far askew that they meet within it.",
+  ],
   assumptions: [
     "Seen from above, the leading edge up. Each side has its own hand: the left is the mirror of the right.",
     "A scored line beside a glued edge is where the upper face ends once the bevel is sanded. Where the outer panel goes down, the blank is longer by what the lower edge loses.",
@@ -115,6 +118,18 @@ export const wingBlanks = define({
     const blanks = places.map((panel) => {
       const isHalf = whole && panel.number === 1;
       const blank = blankOf(panel, edges, margin, isHalf ? "span" : along);
+      if (
+        !keepsEdges(
+          blank.part.edges,
+          corners(blank.part.edges, () => 0),
+        )
+      ) {
+        refuse(
+          "wing",
+          `The joint lines of panel ${panel.name} lie so far askew that they meet before its trailing edge. Make it longer, its skew or washout ` +
+            'smaller, or ask for washout: "step".',
+        );
+      }
       const wood = density ?? wing[panel.side].density[panel.number - 1];
       const upper = edges.reduce(
         (left, each) => (each.panel.name === panel.name ? left - each.off : left),

@@ -139,4 +139,25 @@ describe("the blanks of a wing", () => {
     const [tip, root] = [outline?.[0], outline?.[1]];
     expect(tip?.[1]).toBeCloseTo(root?.[1] ?? 0, 9);
   });
+
+  test("are refused where the joint lines of a short panel meet within it", () => {
+    const short = build(
+      withColumns(ploverPanels, {
+        length: [0.105, 0.008, 0.06],
+        break: [degrees(3), degrees(12), degrees(12)],
+        skew: [0, degrees(-8), degrees(8)],
+        washout: [0, 0, 0],
+      }),
+    );
+    const mirrored = build(
+      withColumns(ploverPanels, {
+        length: [0.105, 0.008, 0.06],
+        break: [degrees(3), degrees(12), degrees(12)],
+        skew: [0, degrees(8), degrees(-8)],
+        washout: [0, 0, 0],
+      }),
+    );
+    expect(() => blanks(mirrored)).toThrow(/joint lines of panel right 2 .*Make it longer/);
+    expect(blanks(short).panels.panel).toHaveLength(6);
+  });
 });
