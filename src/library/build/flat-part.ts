@@ -28,10 +28,25 @@ const usualSize = 0.003;
 /** The pattern of these parts: each moved to the origin of its own frame, its cuts outside by half the kerf. */
 export function patternOf(parts: readonly FlatPart[], kerf: number): Pattern {
   const laid = parts.map((part) => lay(part, kerf));
-  const strokes = laid.flatMap(({ name, strokes }) =>
-    strokes.flatMap(({ layer, points }, index) => points.map(([x, y]) => ({ name, layer, stroke: index + 1, x, y }))),
-  );
   const labels = laid.flatMap(({ name, labels }) => labels.map((label) => ({ name, ...label })));
+  const lines = {
+    part: [] as string[],
+    layer: [] as string[],
+    stroke: [] as number[],
+    x: [] as number[],
+    y: [] as number[],
+  };
+  for (const { name, strokes } of laid) {
+    strokes.forEach(({ layer, points }, index) => {
+      for (const point of points) {
+        lines.part.push(name);
+        lines.layer.push(layer);
+        lines.stroke.push(index + 1);
+        lines.x.push(point[0]);
+        lines.y.push(point[1]);
+      }
+    });
+  }
   return {
     parts: {
       part: laid.map(({ name }) => name),
@@ -40,13 +55,7 @@ export function patternOf(parts: readonly FlatPart[], kerf: number): Pattern {
       height: laid.map(({ height }) => height),
       area: laid.map(({ area }) => area),
     },
-    lines: {
-      part: strokes.map(({ name }) => name),
-      layer: strokes.map(({ layer }) => layer),
-      stroke: strokes.map(({ stroke }) => stroke),
-      x: strokes.map(({ x }) => x),
-      y: strokes.map(({ y }) => y),
-    },
+    lines,
     labels: {
       part: labels.map(({ name }) => name),
       label: labels.map(({ text }) => text),
@@ -64,13 +73,13 @@ function lay(
 ) {
   const outline = corners(edges, (index) => allowance(index) + kerf / 2);
   const { x, y, width, height } = bounds(outline);
-  const moved = ([px, py]: Point): Point => [px - x, py - y];
+  const moved = (point: Point): Point => [point[0] - x, point[1] - y];
   const closed = (points: readonly Point[]) => [...points, points[0] as Point].map(moved);
   const hole = (points: readonly Point[]) => corners(edgesAround(points), () => -kerf / 2);
   const area = (points: readonly Point[]) => Math.abs(areaWithin(points));
   return {
     ...{ name, thickness, width, height },
-    area: area(corners(edges, allowance)) - holes.reduce((sum, each) => sum + area(each), 0),
+    area: area(kerf === 0 ? outline : corners(edges, allowance)) - holes.reduce((sum, each) => sum + area(each), 0),
     strokes: [
       { layer: "cut", points: closed(outline) },
       ...holes.map((points) => ({ layer: "cut", points: closed(hole(points)) })),
