@@ -64,7 +64,8 @@ test("the side view follows an angle in place and keeps a thin line of how it wa
   await page.keyboard.press("Enter");
   await expect.poll(() => drawing.textContent()).toContain("decalage 4°");
   expect(await drawing.locator(".ghost-layer .ghost").count()).toBeGreaterThan(0);
-  expect(await drawing.locator("desc").textContent()).toContain("The thin line is the baseline");
+  // What is no picture follows once nothing moves.
+  await expect.poll(() => drawing.locator("desc").textContent()).toContain("The thin line is the baseline");
   expect(await before?.evaluate((element) => element.isConnected)).toBe(true);
 });
 
