@@ -4,15 +4,18 @@ import type { FigureContext, FigureMaker, Made } from "./figure.ts";
 import { frontViewFigure } from "./front-view-figure.ts";
 import { planViewFigure, sideViewFigure } from "./glider-figure.ts";
 import { recordChartFigures } from "./record-chart-figure.ts";
-import { tradeOffFigure } from "./trade-off-figure.ts";
 import { words } from "./words.ts";
+
+/** What draws it is a piece of its own, which comes with the first such chart. */
+const tradeOff: FigureMaker<ChartCell> = async (context) =>
+  (await import("./trade-off-figure.ts")).tradeOffFigure(context);
 
 const drawings: Readonly<Record<string, FigureMaker<DrawingCell>>> = {
   front: frontViewFigure,
   plan: planViewFigure,
   side: sideViewFigure,
 };
-const charts: Readonly<Record<string, FigureMaker<ChartCell>>> = { trade_off: tradeOffFigure, ...recordChartFigures };
+const charts: Readonly<Record<string, FigureMaker<ChartCell>>> = { trade_off: tradeOff, ...recordChartFigures };
 
 /** The views that a drawing or a chart can have. */
 export const viewsOf = (kind: "drawing" | "chart"): readonly string[] =>

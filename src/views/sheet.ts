@@ -30,6 +30,8 @@ export class Sheet extends LitElement {
   private figure: Figure | null = null;
   /** What draws the figure is loaded. */
   private isComing = false;
+  /** Something moved while it was. */
+  private isMissed = false;
   private width = 0;
   private measure: Measure = estimateWidth;
   private stops: (() => void)[] = [];
@@ -197,11 +199,15 @@ export class Sheet extends LitElement {
   }
 
   private make(context: FigureContext): string | null {
-    if (this.isComing) return null;
+    // Until it is there, what was said stays.
+    if (this.isComing) {
+      this.isMissed = true;
+      return this.problem;
+    }
     const made = makeFigure(context);
     if (!(made instanceof Promise)) return this.put(made);
     void this.putLater(made, context.cell.view);
-    return null;
+    return this.problem;
   }
 
   /** Where it shows something else by then, that is made instead. */
@@ -217,7 +223,10 @@ export class Sheet extends LitElement {
     } finally {
       this.isComing = false;
     }
-    this.draw();
+    const moved = this.isMissed || this.cell.view !== view;
+    this.isMissed = false;
+    // What could not be drawn is not tried again before something moves.
+    if (this.figure || moved) this.draw();
   }
 
   private put(made: Made): string | null {
