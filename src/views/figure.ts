@@ -1,6 +1,7 @@
 import type { ChartCell, DrawingCell, Result } from "../cells/index.ts";
 import type { Desk } from "./desk.ts";
 import type { Measure } from "./drawings/text-size.ts";
+import type { FigureNumbers } from "./shown-figure.ts";
 
 export type Ok = Extract<Result, { readonly ok: true }>;
 
@@ -20,6 +21,8 @@ export interface FigureContext<C extends DrawingCell | ChartCell = DrawingCell |
 /** A figure on its sheet. It is drawn again in place. */
 export interface Figure {
   readonly element: SVGSVGElement;
+  /** What a chart is drawn from; null for a drawing. */
+  readonly numbers: FigureNumbers | null;
   /** Gives a sentence where this cannot be drawn; what was drawn before stays. */
   draw(context: FigureContext): string | null;
 }

@@ -13,7 +13,7 @@ export interface OpenedFile {
 export interface FileHandle {
   readonly name: string;
   getFile(): Promise<File>;
-  createWritable(): Promise<{ write(text: string): Promise<void>; close(): Promise<void> }>;
+  createWritable(): Promise<{ write(content: string | Blob): Promise<void>; close(): Promise<void> }>;
 }
 
 interface Pickers {
@@ -71,6 +71,29 @@ export function fileNameOf(title: string, ending = "json"): string {
     .replace(/^-+|-+$/g, "")
     .slice(0, 60);
   return `${plain || "notebook"}.${ending}`;
+}
+
+/**
+ * Writes a file that is not opened again, where the person says or else as a download; `accept` tells its endings by type.
+ * Gives its name, or null where the person chose no place.
+ */
+export async function offerFile(
+  name: string,
+  content: Blob,
+  accept: Readonly<Record<string, readonly string[]>>,
+): Promise<string | null> {
+  const { showSaveFilePicker } = window as Pickers;
+  if (!showSaveFilePicker) {
+    download(name, content, content.type);
+    return name;
+  }
+  const ask = () => showSaveFilePicker.call(window, { types: [{ accept }], suggestedName: name });
+  const place = await unlessAborted<FileHandle | null>(ask, null);
+  if (!place) return null;
+  const writable = await place.createWritable();
+  await writable.write(content);
+  await writable.close();
+  return place.name;
 }
 
 async function unlessAborted<T>(ask: () => Promise<T>, otherwise: T): Promise<T> {

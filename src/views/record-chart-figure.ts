@@ -34,27 +34,32 @@ async function figureOf(view: string, { takes, made }: RecordChart, first: Figur
   const { livePlot, recordPlots, withLines } = await import("./charts/record-plots.ts");
   const plot = recordPlots[view];
   if (!plot) throw new Error(`got no plot of ${view}, expected one of each chart of a record`);
-  return liveFigure(first, livePlot, ({ desk, cell, result, width, height, measure }) => {
-    const part = result.parts?.at(-1);
-    if (cell.of === undefined || !part?.ok) return recordChartWords.needs(made);
-    const { shape, value } = part;
-    if (shape.kind !== "record" || shape.type === null || !takes.includes(shape.type)) {
-      return recordChartWords.needs(made);
-    }
-    const before = desk.baseline.result(cell.id)?.parts?.at(-1);
-    const moved = before?.ok && !sameValue(before.value, value) ? before.value : undefined;
-    const lines = desk.ghosts.lines(cell.id).flatMap(({ name, result: other }) => {
-      const its = other.parts?.at(-1);
-      const fits = its?.ok && its.shape.kind === "record" && its.shape.type === shape.type;
-      return fits ? [{ name, plot: plot(shape.type ?? "", value, its.value) }] : [];
-    });
-    const { title, ...data } = withLines(plot(shape.type, value, moved), lines);
-    const options: PlotOptions = { width, height: height ?? undefined, measure };
-    const named = {
-      ...data,
-      title: cell.title ?? `${title} of ${cell.of}`,
-      before: moved === undefined ? undefined : words.baseline,
-    };
-    return [named, options] as const;
-  });
+  return liveFigure(
+    first,
+    livePlot,
+    ({ desk, cell, result, width, height, measure }) => {
+      const part = result.parts?.at(-1);
+      if (cell.of === undefined || !part?.ok) return recordChartWords.needs(made);
+      const { shape, value } = part;
+      if (shape.kind !== "record" || shape.type === null || !takes.includes(shape.type)) {
+        return recordChartWords.needs(made);
+      }
+      const before = desk.baseline.result(cell.id)?.parts?.at(-1);
+      const moved = before?.ok && !sameValue(before.value, value) ? before.value : undefined;
+      const lines = desk.ghosts.lines(cell.id).flatMap(({ name, result: other }) => {
+        const its = other.parts?.at(-1);
+        const fits = its?.ok && its.shape.kind === "record" && its.shape.type === shape.type;
+        return fits ? [{ name, plot: plot(shape.type ?? "", value, its.value) }] : [];
+      });
+      const { title, ...data } = withLines(plot(shape.type, value, moved), lines);
+      const options: PlotOptions = { width, height: height ?? undefined, measure };
+      const named = {
+        ...data,
+        title: cell.title ?? `${title} of ${cell.of}`,
+        before: moved === undefined ? undefined : words.baseline,
+      };
+      return [named, options] as const;
+    },
+    (data) => ({ sort: "plot", data }),
+  );
 }

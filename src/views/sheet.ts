@@ -4,10 +4,11 @@ import { moveTo, sheetItems } from "./board-actions.ts";
 import { errorLine } from "./cell-view.ts";
 import type { Desk } from "./desk.ts";
 import { canvasMeasure, estimateWidth, type Measure } from "./drawings/text-size.ts";
+import { exportItem } from "./export-item.ts";
 import type { Figure, FigureContext, Made } from "./figure.ts";
 import { figureTitle, showsOf } from "./figure-words.ts";
 import { makeFigure } from "./figures.ts";
-import { openMenu } from "./menu.ts";
+import { type MenuItem, openMenu } from "./menu.ts";
 import { paperWidth } from "./paper-width.ts";
 import { dragSheet } from "./sheet-drag.ts";
 import { slowSweepOf } from "./slow-sweep.ts";
@@ -154,8 +155,19 @@ export class Sheet extends LitElement {
 
   private readonly openMenu = (event: Event): void => {
     const anchor = event.currentTarget as HTMLElement;
-    openMenu(anchor, words.more(words.sheetOf(figureTitle(this.cell))), sheetItems(this.desk, anchor, this.cell));
+    openMenu(anchor, words.more(words.sheetOf(figureTitle(this.cell))), [
+      ...sheetItems(this.desk, anchor, this.cell),
+      ...this.exportItems(anchor),
+    ]);
   };
+
+  /** A figure that is there can be copied or saved. */
+  private exportItems(anchor: HTMLElement): MenuItem[] {
+    const { desk, cell, figure } = this;
+    if (!figure) return [];
+    const { element, numbers } = figure;
+    return [exportItem(anchor, { desk, element, title: figureTitle(cell), shows: showsOf(cell), numbers })];
+  }
 
   private readonly press = (event: PointerEvent): void => {
     if (event.target instanceof Element && event.target.closest("button")) return;

@@ -1,6 +1,8 @@
 import { html, nothing, type TemplateResult } from "lit";
 import type { Outcome, StudyCell, StudyNews } from "../cells/index.ts";
 import { CellView, errorLine, hiddenValue } from "./cell-view.ts";
+import { exportItem } from "./export-item.ts";
+import type { MenuItem } from "./menu.ts";
 import { bandStudy, bandStudyId } from "./study-bands.ts";
 import { words } from "./study-words.ts";
 import { words as commonWords } from "./words.ts";
@@ -45,6 +47,17 @@ export class StudyCellView extends CellView<StudyCell> {
         ${concealing === undefined ? news && this.renderNews(news) : hiddenValue(this.desk, concealing)}
         <div class="messages">${error ? errorLine(error) : nothing}</div>
       </div>`;
+  }
+
+  protected override get ownItems(): MenuItem[] {
+    const { desk, cell } = this;
+    const anchor = this.querySelector<HTMLElement>(":scope > .more");
+    const figure = this.concealing === undefined ? this.picture?.figure : null;
+    const title = cell.title ?? commonWords.studies[cell.study];
+    return [
+      ...super.ownItems,
+      ...(anchor && figure ? [exportItem(anchor, { ...figure, desk, title, shows: cell.name })] : []),
+    ];
   }
 
   private renderNews(news: StudyNews): TemplateResult {

@@ -10,6 +10,7 @@ import type { LiveDrawing } from "./drawings/sketch.ts";
 import { canvasMeasure, estimateWidth, type Measure } from "./drawings/text-size.ts";
 import { makeTrial, settingsOf, settingsText, takeValues } from "./new-trial.ts";
 import { paperWidth } from "./paper-width.ts";
+import type { ShownFigure } from "./shown-figure.ts";
 import { liveStudyChart } from "./study-charts.ts";
 import { numbersTables } from "./study-numbers.ts";
 import { words } from "./study-words.ts";
@@ -58,6 +59,12 @@ export class StudyPicture {
       this.measure = canvasMeasure(document, getComputedStyle(document.body).fontFamily);
       this.draw();
     });
+  }
+
+  /** The chart as it stands, to copy or save it; null where none is drawn. */
+  get figure(): Pick<ShownFigure, "element" | "numbers"> | null {
+    const { drawing, shown } = this;
+    return drawing && shown ? { element: drawing.element, numbers: { sort: "study", data: shown.outcome } } : null;
   }
 
   show(shown: ShownStudy): void {

@@ -16,7 +16,7 @@ import { isSlow, pointsOn, sweptPoints } from "./slow-sweep.ts";
 import { words } from "./words.ts";
 
 export const tradeOffFigure = (first: FigureContext<ChartCell>): Figure | string =>
-  liveFigure(first, liveTradeOff, contentsOf);
+  liveFigure(first, liveTradeOff, contentsOf, (data) => ({ sort: "trade-off", data }));
 
 function contentsOf({ desk, cell, result, width, height, measure }: FigureContext<ChartCell>) {
   const { session, baseline } = desk;
