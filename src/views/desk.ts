@@ -10,8 +10,11 @@ export interface Desk {
   /** Counts the notebooks opened: cells of two notebooks are never taken for each other. */
   readonly serial: number;
   readonly session: Session;
-  /** A further session, for what is not on the screen; whoever takes it disposes of it. */
-  readonly another: () => Session;
+  /**
+   * A further session, for what is not on the screen; whoever takes it disposes of it. In a quick one slow cells are never
+   * computed, but pending for good.
+   */
+  readonly another: (isQuick?: boolean) => Session;
   readonly baseline: Baseline;
   /** Trials beside the one that is on. */
   readonly ghosts: Ghosts;
@@ -30,7 +33,8 @@ export function newDesk(session: Session, crew: Crew, drafts: Drafts, before?: D
   before?.studies.dispose();
   before?.baseline.dispose();
   before?.ghosts.take([]);
-  const another = (): Session => new Session(session.functions, crew.compute);
+  const another: Desk["another"] = (isQuick = false) =>
+    new Session(session.functions, isQuick ? () => () => undefined : crew.compute);
   return {
     serial: before ? before.serial + 1 : 0,
     session,

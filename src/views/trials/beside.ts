@@ -7,6 +7,7 @@ import {
   type Session,
   type Trial,
 } from "../../cells/index.ts";
+import type { Desk } from "../desk.ts";
 
 /** The baseline or a trial, with what is known of it so far. */
 export interface BesideColumn extends ComparedColumn {
@@ -39,7 +40,7 @@ interface Entry {
 
 /**
  * The baseline and all trials beside the one that is on: those that are not on the screen are computed by sessions of
- * their own, one after the other, slow cells in other threads, and only while somebody looks. What was on the screen
+ * their own, one after the other, slow cells last and in other threads, and only while somebody looks. What was on the screen
  * keeps its results when it is turned off.
  */
 export class Beside {
@@ -55,7 +56,7 @@ export class Beside {
 
   constructor(
     private readonly session: Session,
-    private readonly another: () => Session,
+    private readonly another: Desk["another"],
   ) {
     this.stops = [session.onNotebook(() => this.follow()), session.onSettled(() => this.settle())];
     this.settle();
@@ -164,17 +165,17 @@ export class Beside {
       this.end();
     }
     const sets = [noSet, ...own.trials.map(({ set }) => set)];
-    const place = sets.findIndex((set, at) => {
-      if (at === (trialIndex ?? -1) + 1) return false;
-      const { cells, pending, error } = this.entryOf(set);
-      return cells !== own.cells || (error === null && pending?.size !== 0);
-    });
-    if (place >= 0) this.compute(this.entryOf(sets[place] ?? noSet), own);
+    const entries = sets.filter((_, at) => at !== (trialIndex ?? -1) + 1).map((set) => this.entryOf(set));
+    const fresh = entries.find(({ cells, pending }) => cells !== own.cells || pending === null);
+    const slow = entries.find(({ error, pending }) => error === null && pending?.size !== 0);
+    if (fresh) this.compute(fresh, own, true);
+    else if (slow) this.compute(slow, own, false);
   }
 
-  private compute(entry: Entry, own: Notebook): void {
+  /** What is quick is computed of all of them before what is slow of any. */
+  private compute(entry: Entry, own: Notebook, isQuick: boolean): void {
     entry.cells = own.cells;
-    entry.pending = null;
+    if (isQuick) entry.pending = null;
     let shown: Notebook;
     try {
       shown = { ...applyTrial(own, { name: "", set: entry.set }), trials: [] };
@@ -187,15 +188,16 @@ export class Beside {
       return;
     }
     entry.error = null;
-    const session = this.another();
+    const session = this.another(isQuick);
     this.computing = { entry, session };
     session.onSettled(() => {
       if (this.computing?.session !== session) return;
       entry.program = session.program;
-      entry.results = resultsOf(session, session.program);
+      // What is pending has the result of before.
+      entry.results = new Map([...entry.results, ...resultsOf(session, session.program)]);
       entry.pending = new Set(session.program.cells.flatMap(({ id }) => (session.isPending(id) ? [id] : [])));
       this.tell();
-      if (session.pendingCount > 0) return;
+      if (session.pendingCount > 0 && !isQuick) return;
       this.end();
       this.schedule(rest);
     });

@@ -2,7 +2,7 @@ import { afterEach, beforeEach, expect, test, vi } from "vitest";
 import { Crew, editCell, type Notebook, Session } from "../../../src/cells/index.ts";
 import { functions } from "../../../src/library/index.ts";
 import { Beside } from "../../../src/views/trials/beside.ts";
-import { FakePort } from "../../cells/crew/fake-port.ts";
+import { FakePort, settle } from "../../cells/crew/fake-port.ts";
 import { withSlow } from "../../cells/crew/slow-functions.ts";
 import { cellsOf } from "../../cells/notebook-text.ts";
 
@@ -27,7 +27,7 @@ async function opened() {
   const table = withSlow(functions, ["round"]);
   const port = new FakePort(table);
   const crew = new Crew(port, table);
-  const another = vi.fn(() => new Session(table, crew.compute));
+  const another = vi.fn((isQuick = false) => new Session(table, isQuick ? () => () => undefined : crew.compute));
   const session = another();
   session.open(notebook);
   await session.settled();
@@ -68,11 +68,15 @@ test("nothing is computed until somebody looks, and then all that can be made", 
   stop();
 });
 
-test("what is quick is there before what is slow, which is pending", async () => {
+test("what is quick of all is there before what is slow of any, which is pending", async () => {
   const { beside, told } = await opened();
   beside.watch(() => undefined);
-  await vi.advanceTimersByTimeAsync(200);
+  for (let turn = 0; turn < 5; turn++) {
+    await vi.advanceTimersByTimeAsync(200);
+    await settle();
+  }
   expect(told()[1]).toEqual(["more", [undefined, 15.8], true]);
+  expect(told()[3]).toEqual(["less", [undefined, -6.4], true]);
 });
 
 test("a trial that is turned on and off keeps what the screen had, without computing it again", async () => {
