@@ -20,12 +20,15 @@ import {
   studyText,
 } from "./cells/index.ts";
 import { functions } from "./library/index.ts";
+import { sheetTitle } from "./views/figure-words.ts";
 import { formatNumber, formatValue, joinUnit } from "./views/format.ts";
+import { makeSheet, type SheetFileKind, sheetFile, sheetFileTypes } from "./views/sheets/sheet-file.ts";
 
 const usage = `evaluate FILE [--set NAME=FORMULA]… [--json]
 evaluate FILE --study NAME [--set NAME=FORMULA]… [--json]
 evaluate FILE --study NAME --part I/N > PART
 evaluate FILE --study NAME --join PART… [--json]
+evaluate FILE --sheet TITLE --as KIND [--set NAME=FORMULA]… > OUT
 
 Computes every cell of a notebook and prints the results, or runs one study of it. Files are looked for from where you
 stand.
@@ -35,10 +38,12 @@ stand.
   --study NAME         runs a study of the notebook and prints what it comes to
   --part I/N           runs only part I of N, counted from 1, and prints it as JSON, to be joined
   --join               joins the parts in the files that follow FILE instead of computing them
+  --sheet TITLE        writes a sheet of the notebook at true size
+  --as KIND            pdf: its pages; svg or dxf: all its parts for a cutter, in mm
   --help               prints this
 
 It ends with 0 where all is well, 1 where a check fails, 2 where a cell has an error, 3 where it cannot begin. A study
-ends with 0 or 3.
+or a sheet ends with 0 or 3.
 `;
 
 /** What the system says of a file that cannot be read, in words. */
@@ -53,9 +58,9 @@ const fileFaults: ReadonlyMap<string, string> = new Map([
 /** What kept it from beginning: a sentence for the person, without a trace. */
 class Refusal extends Error {}
 
-process.exitCode = main(process.argv.slice(2));
+process.exitCode = await main(process.argv.slice(2));
 
-function main(words: readonly string[]): number {
+async function main(words: readonly string[]): Promise<number> {
   try {
     const options = optionsOf(words);
     const { file, sets, json, help } = options;
@@ -66,6 +71,10 @@ function main(words: readonly string[]): number {
     const notebook = sets.reduce(setValue, read(file));
     if (options.study !== null) {
       process.stdout.write(studyOutput(notebook, options.study, options));
+      return 0;
+    }
+    if (options.sheet !== null) {
+      process.stdout.write(await sheetOutput(notebook, options.sheet, options));
       return 0;
     }
     const program = compile(notebook.cells, functions);
@@ -86,6 +95,8 @@ interface Options {
   readonly help: boolean;
   readonly study: string | null;
   readonly part: string | null;
+  readonly sheet: string | null;
+  readonly as: string | null;
   /** Files to join; null where the study is computed. */
   readonly join: readonly string[] | null;
 }
@@ -102,17 +113,22 @@ function optionsOf(words: readonly string[]): Options {
           study: { type: "string" },
           part: { type: "string" },
           join: { type: "boolean" },
+          sheet: { type: "string" },
+          as: { type: "string" },
           help: { type: "boolean" },
         },
       }),
     ({ message }) => `${message.split(/\.(?:\s|$)/)[0]}.\n\n${usage}`,
   );
   const [file, ...more] = positionals;
-  const { study = null, part = null, set: sets = [], json = false, help = false } = values;
-  const options = { file: file ?? "", sets, json, help, study, part, join: values.join ? more : null };
+  const { study = null, part = null, sheet = null, as = null, set: sets = [], json = false, help = false } = values;
+  const options = { file: file ?? "", sets, json, help, study, part, sheet, as, join: values.join ? more : null };
   if (help) return options;
   if (file === undefined) throw new Refusal(`Name a notebook file.\n\n${usage}`);
   if (study === null && (part !== null || values.join)) throw new Refusal("Name the study with --study NAME.");
+  if ((sheet === null) !== (as === null))
+    throw new Refusal("Name the sheet with --sheet TITLE and its kind with --as pdf.");
+  if (study !== null && sheet !== null) throw new Refusal("Take either --study or --sheet.");
   if (part !== null && values.join)
     throw new Refusal("Take either --part or --join: parts are joined once all are there.");
   if (more.length > 0 && !values.join)
@@ -137,6 +153,25 @@ function studyOutput(notebook: Notebook, name: string, { json, part, join }: Opt
     },
     ({ message }) => message,
   );
+}
+
+/** A sheet as a file of the kind asked for. */
+async function sheetOutput(notebook: Notebook, title: string, { as }: Options): Promise<string | Uint8Array> {
+  const kinds = Object.keys(sheetFileTypes);
+  if (as === null || !kinds.includes(as)) throw new Refusal(`--as ${as}: write ${kinds.join(", ")}.`);
+  const sheets = notebook.cells.filter((cell) => cell.kind === "sheet");
+  const cell = sheets.find((each) => sheetTitle(each) === title);
+  if (!cell) throw new Refusal(`--sheet ${title}: there is ${listOf(sheets.map(sheetTitle))}.`);
+  const result = runPlan(compile(notebook.cells, functions)).get(cell.id);
+  if (!result?.ok) throw new Refusal(`${title}: ${result?.error.message ?? "it has no result."}`);
+  const date = new Date().toLocaleDateString("sv-SE");
+  const made = makeSheet(cell, result, { title, notebook: notebook.title, trial: null, date });
+  if (typeof made === "string") throw new Refusal(`${title}: ${made}`);
+  return sheetFile(made, title, as as SheetFileKind);
+}
+
+function listOf(titles: readonly string[]): string {
+  return titles.length === 0 ? "no sheet in this notebook" : `only ${titles.map((title) => `"${title}"`).join(", ")}`;
 }
 
 function readPart(file: string): unknown {

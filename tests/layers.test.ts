@@ -21,7 +21,7 @@ const arrows: readonly { from: RegExp; room: RegExp; may: RegExp; mayAsType?: Re
   {
     from: /^(main|evaluate|manual)\.ts$/,
     room: /^$/,
-    may: /^((library|cells|views)\/index\.ts|library\/at-first\.ts|worker\.ts|views\/([\w-]+\.css|format\.ts|reference\/manual-page\.ts)|\.\.\/notebooks\/.*)$/,
+    may: /^((library|cells|views)\/index\.ts|library\/at-first\.ts|worker\.ts|views\/([\w-]+\.css|(format|figure-words)\.ts|sheets\/sheet-file\.ts|reference\/manual-page\.ts)|\.\.\/notebooks\/.*)$/,
   },
 ];
 
@@ -48,8 +48,14 @@ const keptPackages: readonly { packages: RegExp; what: string; only: RegExp; who
   {
     packages: /^maxrects-packer$/,
     what: "the packer of sheets",
-    only: /^library\/build\/nested-sheets\.ts$/,
-    who: "library/build/nested-sheets.ts",
+    only: /^(library\/build\/nested-sheets|views\/sheets\/pages)\.ts$/,
+    who: "library/build/nested-sheets.ts and views/sheets/pages.ts",
+  },
+  {
+    packages: /^(pdfkit(\/.*)?|@tarikjabiri\/dxf)$/,
+    what: "the writers of PDF and DXF",
+    only: /^views\/sheets\/(sheet-pdf|cutter-dxf|pdfkit\.d)\.ts$/,
+    who: "views/sheets/sheet-pdf.ts and cutter-dxf.ts",
   },
   { packages: /^idb$/, what: "the storage of the browser", only: /^views\/keeping\/shelf\.ts$/, who: "the shelf" },
   { packages: /^node:/, what: "Node itself", only: /^(tools\/.*|evaluate\.ts)$/, who: "tools and evaluate.ts" },

@@ -10,6 +10,7 @@ export type QuestionCell = CellOf<"question">;
 export type DrawingCell = CellOf<"drawing">;
 export type ChartCell = CellOf<"chart">;
 export type StudyCell = CellOf<"study">;
+export type SheetCell = CellOf<"sheet">;
 
 /** One entry of a notebook, of one of the kinds. */
 export type Cell =
@@ -22,7 +23,8 @@ export type Cell =
   | QuestionCell
   | DrawingCell
   | ChartCell
-  | StudyCell;
+  | StudyCell
+  | SheetCell;
 
 /** A cell with a name of its own; formulas can call each but a study. */
 export type NamedCell = GivenCell | DerivedCell | TableCell | CheckCell | StudyCell;

@@ -80,7 +80,8 @@ function stepOf(reading: Reading, around: Surroundings, needed: readonly Step[])
       const { shape, run } = compileTable(cell, parts, scope, compilation);
       return { ...frame, isSlow: scope.calls.isSlow, shape, run: runner({ run, shape }) };
     }
-    case "drawing": {
+    case "drawing":
+    case "sheet": {
       const { text, tree } = onlyPart(parts);
       return { ...frame, ...plainStep(check(tree, text, scope), compilation, runner) };
     }

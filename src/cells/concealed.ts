@@ -61,6 +61,7 @@ function givenAway(
     case "derived":
       return shape?.kind === "record" ? handedOn(tree, program, concealed) : first(inputs);
     case "drawing":
+    case "sheet":
       return handedOn(tree, program, concealed) ?? partOf.get((tree && rootOf(tree)) ?? "");
     default:
       return undefined;

@@ -51,6 +51,8 @@ export function newCell(notebook: Notebook, kind: Kind, index: number, program: 
       return { id, kind, about: (near(isResult) ?? near(isAsked))?.name ?? "", prompt: "", answer: null, because: "" };
     case "drawing":
       return { id, kind, view: "front", of: (near(isMade("wing")) ?? near(isRecord))?.name ?? "" };
+    case "sheet":
+      return { id, kind, of: (near(hasPattern) ?? near(isRecord))?.name ?? "" };
     case "chart": {
       const result = program.byId.get(notebook.cells[index - 1]?.id ?? "");
       const view = result?.shape?.kind === "record" ? chartOf[result.shape.type ?? ""] : undefined;
@@ -106,6 +108,10 @@ const isMade =
   (type: string) =>
   ({ shape }: Step): boolean =>
     shape?.kind === "record" && shape.type === type;
+
+/** A pattern itself, or what has one in its field of that name. */
+const hasPattern = ({ shape }: Step): boolean =>
+  shape?.kind === "record" && (shape.type === "pattern" || "pattern" in shape.fields);
 
 const doubled = (step: Step | undefined): string => (step?.name ? `2 * ${step.name}` : "1");
 

@@ -144,6 +144,22 @@ export const cellSchemas = {
       reason,
     },
   ),
+  sheet: closed(
+    {
+      id,
+      kind: { const: "sheet" },
+      of: text("a pattern, or what has one: a name, with fields and elements"),
+    },
+    {
+      paper: { enum: ["A4", "A3", "Letter"], description: "A4 where left out" },
+      lies: { enum: ["upright", "across"], description: "how the paper lies; upright where left out" },
+      printed: closed(
+        { on: text("day, as 2026-11-25"), parts: texts("what each part was then: its size, and a mark of its lines") },
+        {},
+      ),
+      title,
+    },
+  ),
 } as const;
 
 /** Every kind a cell can be, in the order of the schema. */

@@ -78,6 +78,7 @@ function partsOf(cell: Cell): Part[] {
     case "note":
       return placeholders(cell.text).map((text) => part(text, parsePath));
     case "drawing":
+    case "sheet":
       return [part(cell.of, parsePath)];
     case "chart":
       return listedPaths(chartPaths(cell)).map((text) => part(text, parsePath));

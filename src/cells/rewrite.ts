@@ -48,6 +48,7 @@ function rewriteCell(cell: Cell, rewrite: Rewrite, shadowed: string): Cell {
     case "note":
       return replaced(cell, { text: inProse(cell.text, rewrite) });
     case "drawing":
+    case "sheet":
       return replaced(cell, { of: rewrite(cell.of) });
     case "question":
       return replaced(cell, { about: rewrite(cell.about) });

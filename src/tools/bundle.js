@@ -31,7 +31,8 @@ async function make(source, name, packages) {
   await build({
     root,
     logLevel: "warn",
-    ssr: packages === "inside" ? { noExternal: true } : {},
+    // What makes PDF files reads its fonts from its own folder.
+    ssr: packages === "inside" ? { noExternal: true, external: ["pdfkit"] } : {},
     build: {
       ssr: join(root, source),
       outDir: draft,

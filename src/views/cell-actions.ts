@@ -18,6 +18,7 @@ const offered: readonly Kind[] = [
   "drawing",
   "chart",
   "study",
+  "sheet",
 ];
 
 /** Asks for a kind, at an element, and puts a new cell of it in so that it stands at `index`. */

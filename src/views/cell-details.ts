@@ -13,6 +13,7 @@ import type { Desk } from "./desk.ts";
 import type { Detail } from "./details.ts";
 import { viewsOf } from "./figures.ts";
 import { entriesOf, isNumber, isRecord, namesOf, pathsOf } from "./named-cells.ts";
+import { words as sheetWords } from "./sheet-cell-words.ts";
 import { studyDetails } from "./study-details.ts";
 import { words } from "./words.ts";
 
@@ -84,6 +85,18 @@ export function detailsOf(desk: Desk, cell: Cell): Detail[] {
           cell.of,
           pathsOf(desk, isRecord, (shape) => shape.kind === "record"),
         ),
+        optional("title", fields.title, cell.title),
+      ];
+    case "sheet":
+      return [
+        path(
+          "of",
+          fields.of,
+          cell.of,
+          pathsOf(desk, isRecord, (shape) => shape.kind === "record" && shape.type === "pattern"),
+        ),
+        choice("paper", sheetWords.fields.paper, cell.paper ?? "A4", ["A4", "A3", "Letter"]),
+        choice("lies", sheetWords.fields.lies, cell.lies ?? "upright", ["upright", "across"]),
         optional("title", fields.title, cell.title),
       ];
     case "chart":

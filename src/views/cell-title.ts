@@ -1,5 +1,5 @@
 import type { Cell } from "../cells/index.ts";
-import { figureTitle } from "./figure-words.ts";
+import { figureTitle, sheetTitle } from "./figure-words.ts";
 import { words } from "./words.ts";
 
 /** By what a cell is known among others: its name, its title or its first words; its kind where it has none of these. */
@@ -30,6 +30,8 @@ function titleOf(cell: Cell): string {
     case "drawing":
     case "chart":
       return figureTitle(cell);
+    case "sheet":
+      return sheetTitle(cell);
     default:
       return cell.name;
   }

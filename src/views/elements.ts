@@ -11,6 +11,7 @@ import { Notice } from "./notice.ts";
 import { Page } from "./page.ts";
 import { QuestionCellView } from "./question-cell.ts";
 import { Sheet } from "./sheet.ts";
+import { SheetCellView } from "./sheet-cell.ts";
 import { StudyCellView } from "./study-cell.ts";
 import { TableCellView } from "./table-cell.ts";
 
@@ -28,6 +29,7 @@ const elements: readonly (readonly [string, CustomElementConstructor])[] = [
   ["spanwise-question-cell", QuestionCellView],
   ["spanwise-figure-cell", FigureCellView],
   ["spanwise-study-cell", StudyCellView],
+  ["spanwise-sheet-cell", SheetCellView],
   ["spanwise-formula-entry", FormulaEntry],
   ["spanwise-notice", Notice],
   ["spanwise-reading", ReadingBanner],

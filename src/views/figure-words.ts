@@ -1,4 +1,4 @@
-import type { ChartCell, DrawingCell } from "../cells/index.ts";
+import type { ChartCell, DrawingCell, SheetCell } from "../cells/index.ts";
 import { recordChartWords } from "./record-chart-words.ts";
 import { words } from "./words.ts";
 
@@ -9,6 +9,9 @@ export function figureTitle({ title, view }: DrawingCell | ChartCell): string {
 
 /** The title of a figure without one of its own. */
 export const titleOfView = (view: string): string => defaultTitles[view] ?? view;
+
+/** The title of a sheet: its own, else by what it has. */
+export const sheetTitle = ({ title, of }: SheetCell): string => title ?? `Sheet of ${of}`;
 
 /** What a figure shows, in a few words beside its title. */
 export function showsOf(cell: DrawingCell | ChartCell): string {

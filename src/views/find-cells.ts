@@ -77,6 +77,8 @@ function textsOf(cell: Cell, hidden: boolean): readonly (string | undefined)[] {
       return [cell.prompt, cell.about, cell.answer ?? undefined, cell.because];
     case "drawing":
       return [cell.of, cell.view];
+    case "sheet":
+      return [cell.of, cell.title, cell.paper];
     case "study":
       return [
         cell.title,

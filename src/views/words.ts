@@ -1,3 +1,5 @@
+import { kindHints, kindNames } from "./kind-words.ts";
+
 /** Every word of the interface, in one place. What cells and files say of themselves stands with them. */
 
 const plural = (count: number, one: string, many: string): string => `${count} ${count === 1 ? one : many}`;
@@ -196,30 +198,8 @@ export const words = {
     change: (title: string) => `change ${title}`,
     cells: (count: number) => `change ${plural(count, "cell", "cells")}`,
   },
-  kindNames: {
-    given: "Given",
-    derived: "Derived",
-    table: "Table",
-    note: "Note",
-    check: "Check",
-    decision: "Decision",
-    question: "Question",
-    drawing: "Drawing",
-    chart: "Chart",
-    study: "Study",
-  },
-  kindHints: {
-    given: "a number you choose",
-    derived: "a formula",
-    table: "rows and columns",
-    note: "words, with live values",
-    check: "what must hold",
-    decision: "what was chosen, and why",
-    question: "asks before it shows",
-    drawing: "a view of a wing or glider",
-    chart: "one thing against another",
-    study: "what if, many times over",
-  },
+  kindNames,
+  kindHints,
   noQuestionYet: "What was to be decided?",
   noPromptYet: (about: string) => (about ? `What do you expect of ${about}?` : "What is asked?"),
 

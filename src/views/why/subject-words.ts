@@ -1,6 +1,6 @@
 /** What is asked about, in words: its title, its kind and its value. */
 import type { Cell, DerivedCell, GivenCell, Result, Step, Subject } from "../../cells/index.ts";
-import { figureTitle } from "../figure-words.ts";
+import { figureTitle, sheetTitle } from "../figure-words.ts";
 import type { Telling } from "../value-text.ts";
 import { words } from "../words.ts";
 
@@ -15,6 +15,8 @@ export function stepTitle({ name, cell }: Pick<Step, "name" | "cell">): string {
     case "drawing":
     case "chart":
       return figureTitle(cell);
+    case "sheet":
+      return sheetTitle(cell);
     default:
       return kindWord(cell);
   }

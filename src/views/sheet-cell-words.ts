@@ -1,0 +1,29 @@
+import type { SheetCell } from "../cells/index.ts";
+
+/** What the cell of a sheet says. */
+export const words = {
+  paper: ({ paper = "A4", lies = "upright" }: SheetCell) => `at true size on ${paper}, ${lies}`,
+  print: "Print",
+  printOf: (title: string) => `Print ${title}`,
+  fileOf: (title: string, kind: string) => `${title} as ${kind}`,
+  item: (kind: string) => `Save as ${kind}`,
+  pagesOf: (title: string) => `pages of ${title}`,
+  count: (pages: number, parts: number) =>
+    `${parts} ${parts === 1 ? "part" : "parts"} on ${pages} ${pages === 1 ? "page" : "pages"}`,
+  notYet: "There is nothing to print yet.",
+  didItPrint: "Did it come out of the printer?",
+  itDid: "Yes, this is the sheet in use",
+  itDidNot: "No",
+  cautions:
+    "Measure the rules on the print before cutting. Cut on a mat, along a steel rule, away from your hand. A laser cutter: only sheet its maker allows, extracted, and never alone while it burns.",
+  old: (on: string) => `Changed since it was printed or saved on ${on}: do not cut from the old sheet.`,
+  asPrinted: (on: string) => `As printed or saved on ${on}.`,
+  mostMoved: 6,
+  andMore: (count: number) => `and ${count} more`,
+  moved: ({ part, before, now }: { part: string; before: string | null; now: string | null }) => {
+    if (before === null) return `${part} is new: ${now}`;
+    if (now === null) return `${part} is gone; it was ${before}`;
+    return before === now ? `${part}: its lines moved within ${now}` : `${part}: was ${before}, is ${now}`;
+  },
+  fields: { paper: "paper", lies: "how it lies" },
+} as const;

@@ -1,0 +1,65 @@
+import { looks, type Mark, type PageDrawing } from "./marks.ts";
+import type { SvgTree } from "./svg-tree.ts";
+
+/** A page as SVG at true size: one unit is one millimetre. */
+export function pageSvg({ title, width, height, area, frame, content }: PageDrawing): SvgTree {
+  const { x, y } = area;
+  const view = `${x} ${y} ${area.width} ${area.height}`;
+  return svgOfSize(width, height, title, [
+    ...frame.map(markSvg),
+    {
+      tag: "svg",
+      attributes: { x, y, width: area.width, height: area.height, viewBox: view, overflow: "hidden" },
+      children: content.map(markSvg),
+    },
+  ]);
+}
+
+/** An SVG of this size in mm. */
+export const svgOfSize = (width: number, height: number, title: string, body: readonly SvgTree[]): SvgTree => ({
+  tag: "svg",
+  attributes: { width: `${width}mm`, height: `${height}mm`, viewBox: `0 0 ${width} ${height}` },
+  children: [{ tag: "title", attributes: {}, children: [title] }, ...body],
+});
+
+/** A line or a text as an element of SVG. */
+export function markSvg(mark: Mark): SvgTree {
+  return mark.kind === "line" ? lineSvg(mark) : textSvg(mark);
+}
+
+const thousandths = (value: number): string => String(Math.round(value * 1000) / 1000 + 0);
+
+function lineSvg({ layer, points }: Extract<Mark, { readonly kind: "line" }>): SvgTree {
+  const { width, dash } = looks[layer];
+  return {
+    tag: "polyline",
+    attributes: {
+      points: points.map(([x, y]) => `${thousandths(x)},${thousandths(y)}`).join(" "),
+      fill: "none",
+      stroke: "#000",
+      "stroke-width": width,
+      "stroke-linejoin": "round",
+      ...(dash && { "stroke-dasharray": dash.join(" ") }),
+    },
+    children: [],
+  };
+}
+
+function textSvg(mark: Extract<Mark, { readonly kind: "text" }>): SvgTree {
+  const { text, size, angle = 0, anchor = "start", isBold } = mark;
+  const [x, y] = mark.at;
+  return {
+    tag: "text",
+    attributes: {
+      ...{ x, y },
+      ...(angle !== 0 && { transform: `rotate(${thousandths(-angle)} ${thousandths(x)} ${thousandths(y)})` }),
+      "font-family": "Helvetica, Arial, sans-serif",
+      "font-size": size,
+      "text-anchor": anchor,
+      // Labels are placed by their middle.
+      ...(anchor === "middle" && { "dominant-baseline": "central" }),
+      ...(isBold && { "font-weight": 700 }),
+    },
+    children: [text],
+  };
+}

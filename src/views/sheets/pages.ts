@@ -1,0 +1,77 @@
+import { MaxRectsPacker } from "maxrects-packer";
+import type { Paper } from "./paper.ts";
+import type { Part } from "./parts.ts";
+
+/** A part on a page: where its frame's origin lies from the lower left corner of the page's area, mm, y up. */
+export interface Placed {
+  readonly part: Part;
+  readonly x: number;
+  readonly y: number;
+}
+
+/** Which piece of a part a page shows that is larger than a page; rows are counted from below. */
+export interface Piece {
+  readonly column: number;
+  readonly row: number;
+  readonly columns: number;
+  readonly rows: number;
+}
+
+/** What is on one page: parts as a whole, or a piece of a larger one. */
+export interface Page {
+  readonly placed: readonly Placed[];
+  readonly piece: Piece | null;
+}
+
+/** Two pages that are glued together show the same over this width, mm. */
+export const overlap = 12;
+const gap = 5;
+/** Kept free along the edge of the area, so that no cut runs along its frame, mm. */
+const inset = 3;
+/** The largest number of pages of one sheet: more is a mistake, not a plan. */
+export const mostPages = 60;
+
+/**
+ * The pages of parts at true size. What fits on one page is never cut: such parts are packed, unturned; a larger one goes
+ * over as many pages as it needs, which overlap. Null where that would be more than `mostPages`.
+ */
+export function pagesOf(parts: readonly Part[], { area }: Paper): Page[] | null {
+  const [roomAcross, roomUp] = [area.width - 2 * inset, area.height - 2 * inset];
+  const fits = ({ width, height }: Part) => width <= roomAcross && height <= roomUp;
+  const packer = new MaxRectsPacker<PackedPart>(roomAcross, roomUp, gap, {
+    smart: false,
+    pot: false,
+    square: false,
+    allowRotation: false,
+  });
+  packer.addArray(parts.filter(fits).map((part) => ({ width: part.width, height: part.height, x: 0, y: 0, part })));
+  const pages: Page[] = packer.bins.map(({ rects }) => ({
+    // From the upper left corner down.
+    placed: rects.map(({ part, x, y }) => ({ part, x: inset + x, y: area.height - inset - y - part.height })),
+    piece: null,
+  }));
+  for (const part of parts) {
+    if (fits(part)) continue;
+    const columns = piecesFor(part.width + 2 * inset, area.width);
+    const rows = piecesFor(part.height + 2 * inset, area.height);
+    if (pages.length + columns * rows > mostPages) return null;
+    for (let row = rows - 1; row >= 0; row--) {
+      for (let column = 0; column < columns; column++) {
+        const placed = { part, x: inset - column * (area.width - overlap), y: inset - row * (area.height - overlap) };
+        pages.push({ placed: [placed], piece: { column, row, columns, rows } });
+      }
+    }
+  }
+  return pages.length > mostPages ? null : pages;
+}
+
+interface PackedPart {
+  width: number;
+  height: number;
+  x: number;
+  y: number;
+  readonly part: Part;
+}
+
+const piecesFor = (size: number, window: number): number =>
+  size <= window ? 1 : Math.ceil((size - overlap) / (window - overlap));
