@@ -7,6 +7,7 @@ import { type Cell, writeNotebook } from "../src/cells/index.ts";
 import { bundle } from "../src/tools/bundle.js";
 import { root } from "../src/tools/place.js";
 import { cellsOf } from "./cells/notebook-text.ts";
+import { blanksNotebook } from "./views/sheets/blanks-notebook.ts";
 
 const folder = mkdtempSync(join(tmpdir(), "spanwise-evaluate-"));
 let program = "";
@@ -425,5 +426,35 @@ ${rows.join("\n")}
     const { status, stdout, stderr } = await evaluate("studies.json", ...words);
     expect({ status, stdout }).toEqual({ status: 3, stdout: "" });
     expect(stderr).toContain(message);
+  });
+});
+
+describe("a sheet", () => {
+  beforeAll(() => writeFileSync(join(folder, "sheet.json"), blanksNotebook()));
+
+  test("is written as SVG or DXF with each layer, with what is set taken into it", async () => {
+    const svg = await evaluate("sheet.json", "--sheet", "Blanks", "--as", "svg", "--set", "tip_length=100 mm");
+    expect(svg).toMatchObject({ status: 0, stderr: "" });
+    expect(svg.stdout).toContain('<g id="score">');
+    const dxf = await evaluate("sheet.json", "--sheet", "Blanks", "--as", "dxf");
+    expect(dxf).toMatchObject({ status: 0, stderr: "" });
+    expect(dxf.stdout.trimEnd().endsWith("EOF")).toBe(true);
+  });
+
+  test("is written as PDF", async () => {
+    const { status, stdout } = await evaluate("sheet.json", "--sheet", "Blanks", "--as", "pdf");
+    expect(status).toBe(0);
+    expect(stdout.startsWith("%PDF-")).toBe(true);
+  });
+
+  test.each([
+    ["no such sheet", ["--sheet", "Jig", "--as", "svg"], 'there is only "Blanks"'],
+    ["no such kind", ["--sheet", "Blanks", "--as", "png"], "write pdf, svg, dxf"],
+    ["no kind", ["--sheet", "Blanks"], "its kind with --as"],
+    ["a faulty part", ["--sheet", "Blanks", "--as", "svg", "--set", "tip_length=-1 mm"], "Blanks: "],
+  ])("with %s: a sentence, and nothing written", async (_, words, reason) => {
+    const { status, stdout, stderr } = await evaluate("sheet.json", ...words);
+    expect({ status, stdout }).toEqual({ status: 3, stdout: "" });
+    expect(stderr).toContain(reason);
   });
 });
