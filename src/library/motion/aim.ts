@@ -44,7 +44,7 @@ function refuseWithoutInertia({ balance, glider: { wing } }: Gliding, refuse: Re
   if (missing.length === 0) return;
   refuse(
     "glider",
-    `Its balance has next to no inertia in ${missing.join(" and ")}, as if all mass were one point. ` +
+    `Its balance has next to no inertia in ${missing.join(", ")}, as if all mass were one point. ` +
       "Build it by balance(…) from parts with a shape: wing_mass, stick_mass, tailplane_mass, fin_mass.",
   );
 }
