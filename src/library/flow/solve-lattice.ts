@@ -3,6 +3,7 @@ import { circulations } from "./circulation.ts";
 import { forcesOn } from "./forces.ts";
 import { type Vortices, vorticesOf } from "./induced-velocity.ts";
 import { type Lattice, type LatticeOptions, latticeOf } from "./lattice.ts";
+import { tailLiesInWing } from "./overlap.ts";
 import type { QuadraticLoads } from "./quadratic-loads.ts";
 import { type WakeTrace, wakeTrace } from "./wake-trace.ts";
 
@@ -17,8 +18,9 @@ export interface LatticeFlow {
   readonly loads: QuadraticLoads;
 }
 
-/** Null where the equations cannot be solved: surfaces that lie upon each other. */
+/** Null where the equations cannot be solved: surfaces that lie upon each other, or a tailplane within the wing. */
 export function solveLattice(glider: Glider, options: LatticeOptions): LatticeFlow | null {
+  if (tailLiesInWing(glider)) return null;
   const lattice = latticeOf(glider, options);
   const vortices = vorticesOf(lattice);
   const circulation = circulations(lattice, vortices);
