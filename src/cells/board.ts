@@ -1,26 +1,31 @@
 /**
- * Which drawings and charts are pinned to the board, and in what order. A notebook says so by a list of their ids; where
- * it has none, all of them are pinned in the order of the page, and so it is again when edits come back to that.
+ * Which drawings, charts and studies are pinned to the board, and in what order. A notebook says so by a list of their ids;
+ * where it has none, all drawings and charts are pinned in the order of the page, and so it is again when edits come back to
+ * that. A study stands on the page with its chart, and on the board only where the list names it.
  */
-import type { Cell, ChartCell, DrawingCell, Notebook } from "./cell.ts";
+import type { Cell, ChartCell, DrawingCell, Notebook, StudyCell } from "./cell.ts";
+
+/** A cell whose picture stands on the board unless it is taken off. */
+export type FigureCell = DrawingCell | ChartCell;
 
 /** A cell that can be pinned to the board. */
-export type FigureCell = DrawingCell | ChartCell;
+export type PinnedCell = FigureCell | StudyCell;
 
 export const isFigure = (cell: Cell): cell is FigureCell => cell.kind === "drawing" || cell.kind === "chart";
 
+export const canBePinned = (cell: Cell): cell is PinnedCell => isFigure(cell) || cell.kind === "study";
+
 /** What is pinned to the board, in its order. */
-export function figuresOnBoard({ cells, board }: Notebook): readonly FigureCell[] {
-  const figures = cells.filter(isFigure);
-  if (board === undefined) return figures;
-  const byId = new Map(figures.map((cell) => [cell.id, cell]));
+export function figuresOnBoard({ cells, board }: Notebook): readonly PinnedCell[] {
+  if (board === undefined) return cells.filter(isFigure);
+  const byId = new Map(cells.filter(canBePinned).map((cell) => [cell.id, cell]));
   return board.flatMap((id) => byId.get(id) ?? []);
 }
 
-/** The figure pinned to the board, after all others. @throws where the id is not that of a drawing or chart */
+/** The figure pinned to the board, after all others. @throws where the id is that of nothing that can be pinned */
 export function pinFigure(notebook: Notebook, id: string): Notebook {
-  if (!notebook.cells.some((cell) => cell.id === id && isFigure(cell))) {
-    throw new Error(`got the id "${id}", expected that of a drawing or a chart`);
+  if (!notebook.cells.some((cell) => cell.id === id && canBePinned(cell))) {
+    throw new Error(`got the id "${id}", expected that of a drawing, a chart or a study`);
   }
   const ids = idsOnBoard(notebook);
   return ids.includes(id) ? notebook : withBoard(notebook, [...ids, id]);

@@ -37,7 +37,7 @@ export type { Column, Kind, StudyInput, Trial };
 export interface Notebook {
   readonly title: string;
   readonly cells: readonly Cell[];
-  /** Ids of the drawings and charts on the board, in its order. Absent where these are all, as they stand on the page. */
+  /** Ids of what is pinned to the board, in its order. Absent where that is all drawings and charts, as on the page. */
   readonly board?: readonly string[];
   readonly trials: readonly Trial[];
   /** What the tests hold it to: name → "9.21 deg ± 0.01 deg". Absent in most notebooks. */

@@ -1,5 +1,13 @@
 /** What the cells offer to the views and to the two programs. */
-export { type FigureCell, figuresOnBoard, isFigure, moveFigure, pinFigure, unpinFigure } from "./board.ts";
+export {
+  type FigureCell,
+  figuresOnBoard,
+  isFigure,
+  moveFigure,
+  type PinnedCell,
+  pinFigure,
+  unpinFigure,
+} from "./board.ts";
 export type * from "./cell.ts";
 export { isNamed } from "./cell.ts";
 export { chartPaths } from "./chart-paths.ts";

@@ -134,7 +134,7 @@ export const messages = {
   idTwice: (id: string, first: string) =>
     `The id “${excerpt(id)}” is already that of ${first}. Give one of the two another.`,
   notOnBoard: (id: string) =>
-    `“${excerpt(id)}” is the id of no drawing or chart of this notebook, and nothing else stands on the board.`,
+    `“${excerpt(id)}” is the id of no drawing, chart or study of this notebook, and nothing else stands on the board.`,
   boardTwice: (id: string) => `“${excerpt(id)}” is on the board already. Take it out here.`,
   rowLength: (entries: number, columns: readonly string[]) =>
     `This row has ${entries} ${entries === 1 ? "entry" : "entries"}, but the table has ${columns.length} ` +

@@ -25,7 +25,7 @@ export function assertNotebook(body: unknown): asserts body is NotebookBody {
   board.forEach((id, index) => {
     const kind = kindOf.get(id);
     const message =
-      kind !== "drawing" && kind !== "chart"
+      kind !== "drawing" && kind !== "chart" && kind !== "study"
         ? messages.notOnBoard(id)
         : board.indexOf(id) < index
           ? messages.boardTwice(id)

@@ -177,7 +177,7 @@ const head = { format: { const: fileFormat }, version: { const: 1 } } as const;
 const trials = listOf(trialSchema, { description: "named sets of changed givens, held against the baseline" });
 const board = listOf(id, {
   description:
-    "ids of the drawings and charts on the board, in its order; left out, all of them, in the order of the page",
+    "ids of the drawings, charts and studies on the board, in its order; left out, all drawings and charts, in the order of the page",
 });
 const expectation = texts('what the tests hold it to, such as "9.21 deg ± 0.01 deg"');
 

@@ -1,10 +1,10 @@
-import type { ChartCell, DrawingCell, SheetCell } from "../cells/index.ts";
+import type { PinnedCell, SheetCell } from "../cells/index.ts";
 import { recordChartWords } from "./record-chart-words.ts";
 import { words } from "./words.ts";
 
 /** The title of a figure: its own, else one by its view. */
-export function figureTitle({ title, view }: DrawingCell | ChartCell): string {
-  return title ?? titleOfView(view);
+export function figureTitle(cell: PinnedCell): string {
+  return cell.title ?? (cell.kind === "study" ? words.studies[cell.study] : titleOfView(cell.view));
 }
 
 /** The title of a figure without one of its own. */
@@ -14,7 +14,8 @@ export const titleOfView = (view: string): string => defaultTitles[view] ?? view
 export const sheetTitle = ({ title, of }: SheetCell): string => title ?? `Sheet of ${of}`;
 
 /** What a figure shows, in a few words beside its title. */
-export function showsOf(cell: DrawingCell | ChartCell): string {
+export function showsOf(cell: PinnedCell): string {
+  if (cell.kind === "study") return cell.name;
   if (cell.kind === "drawing") return cell.of;
   if (cell.of !== undefined) return cell.of;
   return cell.sweep === undefined ? "" : words.tradeOffOf(cell.sweep);

@@ -1,4 +1,4 @@
-import type { ChartCell, DrawingCell, Result } from "../cells/index.ts";
+import type { PinnedCell, Result } from "../cells/index.ts";
 import type { Desk } from "./desk.ts";
 import type { Measure } from "./drawings/text-size.ts";
 import type { FigureNumbers } from "./shown-figure.ts";
@@ -6,7 +6,7 @@ import type { FigureNumbers } from "./shown-figure.ts";
 export type Ok = Extract<Result, { readonly ok: true }>;
 
 /** What a figure is drawn from. */
-export interface FigureContext<C extends DrawingCell | ChartCell = DrawingCell | ChartCell> {
+export interface FigureContext<C extends PinnedCell = PinnedCell> {
   readonly desk: Desk;
   readonly cell: C;
   /** The cell's result, which is there. */
@@ -20,7 +20,9 @@ export interface FigureContext<C extends DrawingCell | ChartCell = DrawingCell |
 
 /** A figure on its sheet. It is drawn again in place. */
 export interface Figure {
-  readonly element: SVGSVGElement;
+  readonly element: Element;
+  /** The picture in it; null while there is none. */
+  readonly picture: SVGSVGElement | null;
   /** What a chart is drawn from; null for a drawing. */
   readonly numbers: FigureNumbers | null;
   /** Gives a sentence where this cannot be drawn; what was drawn before stays. */
@@ -31,4 +33,4 @@ export interface Figure {
 export type Made = Figure | string;
 
 /** Makes a figure; later, where what draws it has to load first. */
-export type FigureMaker<C extends DrawingCell | ChartCell> = (context: FigureContext<C>) => Made | Promise<Made>;
+export type FigureMaker<C extends PinnedCell> = (context: FigureContext<C>) => Made | Promise<Made>;

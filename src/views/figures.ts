@@ -1,5 +1,5 @@
 /** The one list of drawings and charts: how each takes what it shows from the cells. */
-import type { ChartCell, DrawingCell } from "../cells/index.ts";
+import type { ChartCell, DrawingCell, StudyCell } from "../cells/index.ts";
 import type { FigureContext, FigureMaker, Made } from "./figure.ts";
 import { frontViewFigure } from "./front-view-figure.ts";
 import { planViewFigure, sideViewFigure } from "./glider-figure.ts";
@@ -17,6 +17,9 @@ const drawings: Readonly<Record<string, FigureMaker<DrawingCell>>> = {
 };
 const charts: Readonly<Record<string, FigureMaker<ChartCell>>> = { trade_off: tradeOff, ...recordChartFigures };
 
+/** What a study comes to, drawn by a piece of its own as well. */
+const studyFigure: FigureMaker<StudyCell> = async (context) => (await import("./study-figure.ts")).studyFigure(context);
+
 /** The views that a drawing or a chart can have. */
 export const viewsOf = (kind: "drawing" | "chart"): readonly string[] =>
   Object.keys(kind === "drawing" ? drawings : charts);
@@ -24,8 +27,9 @@ export const viewsOf = (kind: "drawing" | "chart"): readonly string[] =>
 /** The figure of a cell, by its view; later, where what draws it has to load first. */
 export function makeFigure(context: FigureContext): Made | Promise<Made> {
   const { cell } = context;
+  if (cell.kind === "study") return studyFigure(context as FigureContext<StudyCell>);
   const known = cell.kind === "drawing" ? drawings : charts;
   if (!Object.hasOwn(known, cell.view)) return words.unknownView(cell.view, Object.keys(known));
   const make = known[cell.view] as FigureMaker<DrawingCell | ChartCell>;
-  return make(context);
+  return make(context as FigureContext<DrawingCell | ChartCell>);
 }

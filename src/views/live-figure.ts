@@ -21,6 +21,7 @@ export function liveFigure<C extends DrawingCell | ChartCell, Data, Options>(
   let [data] = contents;
   return {
     element: drawing.element,
+    picture: drawing.element,
     get numbers() {
       return numbersOf?.(data) ?? null;
     },

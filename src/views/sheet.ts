@@ -1,5 +1,5 @@
 import { html, LitElement, nothing, type PropertyValues, type TemplateResult } from "lit";
-import type { ChartCell, DrawingCell } from "../cells/index.ts";
+import type { PinnedCell } from "../cells/index.ts";
 import { moveTo, sheetItems } from "./board-actions.ts";
 import { errorLine } from "./cell-view.ts";
 import type { Desk } from "./desk.ts";
@@ -12,6 +12,7 @@ import { type MenuItem, openMenu } from "./menu.ts";
 import { paperWidth } from "./paper-width.ts";
 import { dragSheet } from "./sheet-drag.ts";
 import { slowSweepOf } from "./slow-sweep.ts";
+import { watchStudy } from "./study-watch.ts";
 import { words } from "./words.ts";
 
 /** A sheet on the board: its title, what it shows, and the figure, which follows every change in place. */
@@ -22,7 +23,7 @@ export class Sheet extends LitElement {
     problem: { state: true },
   };
   declare desk: Desk;
-  declare cell: DrawingCell | ChartCell;
+  declare cell: PinnedCell;
   /** Why there is no figure; null where there is one. */
   declare private problem: string | null;
 
@@ -101,8 +102,8 @@ export class Sheet extends LitElement {
 
   protected override updated(changed: PropertyValues): void {
     if (!changed.has("cell")) return;
-    const before = changed.get("cell") as DrawingCell | ChartCell | undefined;
-    if (before && before.view !== this.cell.view) this.clear();
+    const before = changed.get("cell") as PinnedCell | undefined;
+    if (before && drawnAs(before) !== drawnAs(this.cell)) this.clear();
     this.draw();
   }
 
@@ -127,6 +128,7 @@ export class Sheet extends LitElement {
     this.unwatch?.();
     this.unwatch = null;
     const { desk, cell } = this;
+    if (looks && cell.kind === "study") this.unwatch = watchStudy(desk, cell.id, () => this.draw());
     if (looks && cell.kind === "chart") {
       this.unwatch = desk.studies.watch(
         cell.id,
@@ -155,18 +157,19 @@ export class Sheet extends LitElement {
 
   private readonly openMenu = (event: Event): void => {
     const anchor = event.currentTarget as HTMLElement;
-    openMenu(anchor, words.more(words.sheetOf(figureTitle(this.cell))), [
-      ...sheetItems(this.desk, anchor, this.cell),
-      ...this.exportItems(anchor),
-    ]);
+    openMenu(
+      anchor,
+      words.more(words.sheetOf(figureTitle(this.cell))),
+      sheetItems(this.desk, anchor, this.cell, this.exportItems(anchor)),
+    );
   };
 
   /** A figure that is there can be copied or saved. */
   private exportItems(anchor: HTMLElement): MenuItem[] {
     const { desk, cell, figure } = this;
-    if (!figure) return [];
-    const { element, numbers } = figure;
-    return [exportItem(anchor, { desk, element, title: figureTitle(cell), shows: showsOf(cell), numbers })];
+    if (!figure?.picture) return [];
+    const { picture, numbers } = figure;
+    return [exportItem(anchor, { desk, element: picture, title: figureTitle(cell), shows: showsOf(cell), numbers })];
   }
 
   private readonly press = (event: PointerEvent): void => {
@@ -218,7 +221,7 @@ export class Sheet extends LitElement {
     }
     const made = makeFigure(context);
     if (!(made instanceof Promise)) return this.put(made);
-    void this.putLater(made, context.cell.view);
+    void this.putLater(made, drawnAs(context.cell));
     return this.problem;
   }
 
@@ -227,7 +230,7 @@ export class Sheet extends LitElement {
     this.isComing = true;
     try {
       const made = await coming;
-      if (this.isConnected && this.cell.view === view) this.problem = this.put(made);
+      if (this.isConnected && drawnAs(this.cell) === view) this.problem = this.put(made);
     } catch (error) {
       console.error(error);
       this.problem = words.cannotDraw;
@@ -235,7 +238,7 @@ export class Sheet extends LitElement {
     } finally {
       this.isComing = false;
     }
-    const moved = this.isMissed || this.cell.view !== view;
+    const moved = this.isMissed || drawnAs(this.cell) !== view;
     this.isMissed = false;
     // What could not be drawn is not tried again before something moves.
     if (this.figure || moved) this.draw();
@@ -253,5 +256,8 @@ export class Sheet extends LitElement {
     this.place.replaceChildren();
   }
 }
+
+/** What makes its figure: cells of one sort are drawn in place of each other. */
+const drawnAs = (cell: PinnedCell): string => (cell.kind === "study" ? cell.kind : cell.view);
 
 export const sheetElementId = (cell: string): string => `sheet-${cell}`;

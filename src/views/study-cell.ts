@@ -1,9 +1,11 @@
 import { html, nothing, type TemplateResult } from "lit";
 import type { Outcome, StudyCell, StudyNews } from "../cells/index.ts";
+import { isOnBoard, pin, unpin } from "./board-actions.ts";
 import { CellView, errorLine, hiddenValue } from "./cell-view.ts";
 import { exportItem } from "./export-item.ts";
 import type { MenuItem } from "./menu.ts";
-import { bandStudy, bandStudyId } from "./study-bands.ts";
+import { bandStudyId } from "./study-bands.ts";
+import { watchStudy } from "./study-watch.ts";
 import { words } from "./study-words.ts";
 import { words as commonWords } from "./words.ts";
 
@@ -15,7 +17,7 @@ type StudyPicture = InstanceType<Awaited<ReturnType<typeof loadOutcome>>["StudyP
 export class StudyCellView extends CellView<StudyCell> {
   private picture: StudyPicture | null = null;
   private isNear = false;
-  private unwatch: readonly (() => void)[] | null = null;
+  private unwatch: (() => void) | null = null;
 
   override get groupName(): string {
     return this.cell.name;
@@ -56,8 +58,16 @@ export class StudyCellView extends CellView<StudyCell> {
     const title = cell.title ?? commonWords.studies[cell.study];
     return [
       ...super.ownItems,
+      isOnBoard(desk, cell)
+        ? { label: commonWords.unpin, act: () => unpin(desk, cell) }
+        : { label: commonWords.pin, act: () => this.show() },
       ...(anchor && figure ? [exportItem(anchor, { ...figure, desk, title, shows: cell.name })] : []),
     ];
+  }
+
+  private show(): void {
+    pin(this.desk, this.cell);
+    this.dispatchEvent(new CustomEvent("show-sheet", { detail: this.cell.id, bubbles: true }));
   }
 
   private renderNews(news: StudyNews): TemplateResult {
@@ -98,22 +108,9 @@ export class StudyCellView extends CellView<StudyCell> {
   private look(): void {
     const wanted = this.isNear && this.concealing === undefined;
     if (wanted === (this.unwatch !== null)) return;
-    for (const stop of this.unwatch ?? []) stop();
+    this.unwatch?.();
     this.unwatch = null;
     if (!wanted) return;
-    const { id } = this.cell;
-    const update = (): void => this.requestUpdate();
-    this.unwatch = [
-      this.desk.studies.watch(
-        id,
-        (program) => {
-          // As the notebook now has it: the page may give it to this element a moment later.
-          const cell = program.byId.get(id)?.cell;
-          return cell?.kind === "study" ? { study: cell } : null;
-        },
-        update,
-      ),
-      this.desk.studies.watch(bandStudyId(id), (program) => bandStudy(program, id), update),
-    ];
+    this.unwatch = watchStudy(this.desk, this.cell.id, () => this.requestUpdate());
   }
 }

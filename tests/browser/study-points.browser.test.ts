@@ -1,7 +1,8 @@
 /** Points of studies: chosen, taken over, made a trial. */
 import type { Locator, Page } from "playwright-core";
 import type { Notebook } from "../../src/cells/index.ts";
-import { cell, openNotebook, value } from "./notebooks.ts";
+import { hindrances } from "./hindrances.ts";
+import { cell, openNotebook, setFormula, value } from "./notebooks.ts";
 import { expect, test } from "./page.ts";
 
 const design: Notebook = {
@@ -83,4 +84,25 @@ test("a click into a map takes the place nearest to it, also in both values", as
   await page.mouse.click(box.x + box.width / 2 + 30, box.y + box.height / 2 - 25);
   await cell(page, "field").getByRole("button", { name: "Take these values" }).click();
   expect([await value(page, "lean"), await value(page, "reach")]).toEqual(["2 deg", "25 mm"]);
+});
+
+test("a study is put on the board, follows edits there, and is taken off again", async ({ open }) => {
+  const { page } = await open({ viewport: { width: 1440, height: 900 } });
+  await openNotebook(page, design);
+  await cell(page, "along").getByRole("button", { name: "more for along" }).click();
+  await page.getByRole("menuitem", { name: "Put on the board" }).click();
+  const sheet = page.locator("#board spanwise-sheet");
+  await expect.poll(() => sheet.locator("svg.sweep").count(), { timeout: 20_000 }).toBe(1);
+  const words = () => sheet.locator("svg.sweep desc").textContent();
+  const before = await words();
+  await setFormula(page, "reach", "25 mm");
+  await expect.poll(words, { timeout: 20_000 }).not.toBe(before);
+  expect(await hindrances(page)).toEqual([]);
+  await sheet
+    .getByRole("button", { name: /^more for/ })
+    .first()
+    .click();
+  expect(await page.getByRole("menuitem", { name: /^Copy or save/ }).count()).toBe(1);
+  await page.getByRole("menuitem", { name: "Take off the board" }).click();
+  await expect.poll(() => sheet.count()).toBe(0);
 });

@@ -31,6 +31,18 @@ describe("the board", () => {
     expect(pinFigure(unpinFigure(start, "d1"), "d1").board).toEqual(["d2", "d3", "d1"]);
   });
 
+  test("has a study only where it was put on, and forgets it when it is taken off again", () => {
+    const study: Cell = { id: "s1", kind: "study", name: "what_if", study: "sweep", inputs: [], results: [] };
+    const notebook = { ...start, cells: [...start.cells, study] };
+    expect(ids(notebook)).toEqual(["d1", "d2", "d3"]);
+    const pinned = pinFigure(notebook, "s1");
+    expect(ids(pinned)).toEqual(["d1", "d2", "d3", "s1"]);
+    expect(readNotebook(writeNotebook(pinned))).toEqual(pinned);
+    expect(ids(moveFigure(pinned, "s1", 0))).toEqual(["s1", "d1", "d2", "d3"]);
+    expect(unpinFigure(pinned, "s1")).toEqual(notebook);
+    expect(ids(removeCell(pinned, "s1"))).toEqual(["d1", "d2", "d3"]);
+  });
+
   test("changes nothing where nothing is to be changed, and refuses what is no figure or no place", () => {
     expect(pinFigure(start, "d1")).toBe(start);
     expect(unpinFigure(start, "n1")).toBe(start);
@@ -92,8 +104,8 @@ describe("in a file", () => {
   });
 
   test.each([
-    [["d1", "zz"], "board[1]", "“zz” is the id of no drawing or chart"],
-    [["n1"], "board[0]", "“n1” is the id of no drawing or chart"],
+    [["d1", "zz"], "board[1]", "“zz” is the id of no drawing, chart or study"],
+    [["n1"], "board[0]", "“n1” is the id of no drawing, chart or study"],
     [["d1", "d1"], "board[1]", "“d1” is on the board already"],
     ["d1", "board", ""],
   ])("%j is refused with its place", (board, place, sentence) => {
