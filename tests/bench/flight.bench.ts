@@ -50,7 +50,7 @@ const power = (times: readonly number[], counts: readonly number[]): number =>
 
 /** Milliseconds of a call: the median of many after some to warm up. */
 function times(run: () => unknown, rounds: number): number {
-  for (let i = 0; i < 4; i++) run();
+  for (let i = 0; i < 15; i++) run();
   return median(
     Array.from({ length: rounds }, () => {
       const start = performance.now();
