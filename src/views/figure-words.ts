@@ -25,6 +25,9 @@ const defaultTitles: Readonly<Record<string, string>> = {
   front: words.frontView,
   plan: words.planView,
   side: words.sideView,
+  joint: words.jointView,
+  jig: words.jigView,
+  blank: words.blankView,
   trade_off: words.tradeOff,
   ...recordChartWords.titles,
 };

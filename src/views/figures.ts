@@ -10,10 +10,16 @@ import { words } from "./words.ts";
 const tradeOff: FigureMaker<ChartCell> = async (context) =>
   (await import("./trade-off-figure.ts")).tradeOffFigure(context);
 
+/** Drawings of what is built load with the first of them. */
+const loadBuild = () => import("./build-figure.ts");
+
 const drawings: Readonly<Record<string, FigureMaker<DrawingCell>>> = {
   front: frontViewFigure,
   plan: planViewFigure,
   side: sideViewFigure,
+  joint: async (context) => (await loadBuild()).jointFigure(context),
+  jig: async (context) => (await loadBuild()).partsFigure(context),
+  blank: async (context) => (await loadBuild()).partsFigure(context),
 };
 const charts: Readonly<Record<string, FigureMaker<ChartCell>>> = { trade_off: tradeOff, ...recordChartFigures };
 
