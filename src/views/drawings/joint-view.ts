@@ -2,7 +2,7 @@
  * The joints of a wing in section, looking along the joint line: two edges that meet, each bevelled by half the fold,
  * and in thin lines the square edges that the wood comes off.
  */
-import { degreesFigure, type LengthFormat, lengthText } from "./dimension-text.ts";
+import { degreesFigure, type LengthFormat, lengthText, partFigure } from "./dimension-text.ts";
 import type { Point } from "./geometry.ts";
 import { headMarks } from "./head.ts";
 import type { Label } from "./labels.ts";
@@ -53,7 +53,7 @@ export const liveJointView = (
   surroundings: Surroundings,
 ): LiveDrawing<JointViewData, JointViewOptions> => liveDrawing(sketchJointView, data, options, surroundings);
 
-const cell = { width: 200, height: 132, head: 28 } as const;
+const cell = { width: 200, height: 160, head: 28 } as const;
 /** Thickness of the thickest panel, and length of wood to both sides of the joint, px. */
 const thickest = 30;
 const reach = 78;
@@ -71,7 +71,7 @@ function sketchJointView({ joints }: JointViewData, options: JointViewOptions): 
   const step = width / columns;
   const drawn = joints.map((joint, index) => {
     const x = (index % columns) * step + step / 2;
-    const y = cell.head + Math.floor(index / columns) * cell.height + cell.height * 0.6;
+    const y = cell.head + Math.floor(index / columns) * cell.height + cell.height * 0.68;
     return section(joint, { x, y }, scale, format);
   });
   const strokes = drawn.flatMap((each) => each.strokes);
@@ -127,7 +127,6 @@ function section(joint: JointInSection, at: Point, scale: number, format: Length
     // The square edge before it was sanded.
     if (off > 0.5) strokes.push({ class: "guide", points: [point(square, 0), point(square, thick)] });
   });
-  const below = { x: at.x, y: at.y + 4 };
   const radius = reach * 0.72;
   if (Math.abs(fold) > 0.004) {
     strokes.push({
@@ -146,19 +145,19 @@ function section(joint: JointInSection, at: Point, scale: number, format: Length
     Math.abs(inner.bevel - outer.bevel) < 1e-6
       ? `bevel ${degreesFigure(Math.abs(inner.bevel))}° each`
       : `bevels ${degreesFigure(Math.abs(inner.bevel))}°, ${degreesFigure(Math.abs(outer.bevel))}°`;
-  const offText = (edge: JointEdge): string => lengthText(edge.off, format);
-  const off = offText(inner) === offText(outer) ? `${offText(inner)} off` : `${offText(inner)}, ${offText(outer)} off`;
+  const [innerOff, outerOff] = [inner, outer].map((edge) => partFigure(edge.off, 0.01, format));
+  const offs = innerOff === outerOff ? `${innerOff}` : `${innerOff}, ${outerOff}`;
   const over = {
     x: at.x,
     y: at.y - Math.max(inner.thickness, outer.thickness) * scale - Math.sin(Math.abs(half)) * reach,
   };
   const labels = [
-    label(name, { x: at.x, y: over.y - 22 }, [{ x: 0, y: 0 }, "above"], 700),
-    label(`${bevels}, ${off}`, { x: at.x, y: over.y - 6 }, [{ x: 0, y: 0 }, "above"]),
-    label(`fold ${degreesFigure(fold)}°`, { x: below.x + radius * 0.4, y: below.y + 12 }, [
+    label(name, { x: at.x, y: over.y - 46 }, [{ x: 0, y: 0 }, "above"], 700),
+    label(bevels, { x: at.x, y: over.y - 29 }, [{ x: 0, y: 0 }, "above"]),
+    label(`${offs} ${format.unit} off`, { x: at.x, y: over.y - 12 }, [{ x: 0, y: 0 }, "above"]),
+    label(`fold ${degreesFigure(fold)}°`, { x: at.x, y: at.y + Math.max(0, Math.sin(half)) * reach + 12 }, [
       { x: 0, y: 0 },
       "below",
-      "left",
     ]),
   ];
   return { wood, strokes, labels };

@@ -47,7 +47,9 @@ function sketchPartsView({ parts, baseline }: PartsViewData, options: PartsViewO
   checkOptions(options, partsViewOptions, "view of parts");
   const { name, width = 660, height = 600, unit = "mm", fraction, measure = estimateWidth } = options;
   const format: LengthFormat = { unit, fraction };
-  const sheet = partsSheet(parts, Math.max(240, width), height);
+  const textOf = (part: Part): string => `${part.name}, ${sizeText(part, format)}`;
+  const labelWidth = (part: Part): number => measure(textOf(part), figure);
+  const sheet = partsSheet(parts, Math.max(240, width), height, labelWidth);
   const scored = sheet.placed.flatMap((each) => strokesOf(each, "score", "guide"));
   const cuts = sheet.placed.flatMap((each) => strokesOf(each, "cut", "edge"));
   const before = new Map(baseline?.parts.map((part) => [part.name, part]));
@@ -56,14 +58,13 @@ function sketchPartsView({ parts, baseline }: PartsViewData, options: PartsViewO
     return part ? strokesOf({ ...each, part }, "cut", "ghost") : [];
   });
   const labels = sheet.placed.map(
-    ({ part, middle }): Label => ({
-      text: `${part.name}, ${sizeText(part, format)}`,
+    ({ part, middle, under, isLabelWithin }): Label => ({
+      ...figure,
+      text: textOf(part),
       class: "figure",
-      size: 12,
-      weight: 400,
-      at: middle,
-      places: [{ x: 0, y: 0 }, "above", "below"],
-      elsewhere: elsewhereIn(part, middle, sheet),
+      ...(isLabelWithin
+        ? { at: middle, places: [{ x: 0, y: 0 }, "above", "below"], elsewhere: elsewhereIn(part, middle, sheet) }
+        : { at: under, places: ["below"] }),
       isAmid: true,
     }),
   );
@@ -88,6 +89,8 @@ function sketchPartsView({ parts, baseline }: PartsViewData, options: PartsViewO
   ]);
 }
 
+const figure = { size: 12, weight: 400 } as const;
+
 const strokesOf = ({ part, place }: PlacedPart, only: PartStroke["layer"], name: string): Stroke[] =>
   part.strokes
     .filter(({ layer: on }) => on === only)
@@ -98,7 +101,7 @@ const elsewhereIn = ({ height }: Part, { x, y }: Point, { scale }: PartsSheet): 
   [0.25, -0.25].map((share) => ({ x, y: y + share * height * scale }));
 
 const sizeText = ({ width, height }: Part, format: LengthFormat): string => {
-  const whole = Math.max(width, height) / 1000;
+  const whole = Math.max(width, height, 100) / 1000;
   return `${partFigure(width / 1000, whole, format)} × ${partFigure(height / 1000, whole, format)}`;
 };
 
