@@ -77,7 +77,7 @@ export class NoteCellView extends CellView<NoteCell> {
     const part = this.result?.parts?.[index];
     const { isPending } = this;
     if (part?.ok)
-      return html`<b class="live${isPending ? " busy" : ""}" @click=${() => this.askOf(askedName(name))}>${oneLine(part)}${busyNote(isPending)}</b>`;
+      return html`<b class="live${part.shape.kind === "number" ? "" : " words"}${isPending ? " busy" : ""}" @click=${() => this.askOf(askedName(name))}>${oneLine(part)}${busyNote(isPending)}</b>`;
     if (part === undefined) return html`<b class="live stale">${words.pending}</b>`;
     return html`<b class="live ${part.error.code === "waits" ? "awaited" : "faulty"}">{${name}}</b>`;
   }
