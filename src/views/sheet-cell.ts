@@ -1,9 +1,8 @@
 import { html, nothing, type TemplateResult } from "lit";
 import { editCell, type SheetCell } from "../cells/index.ts";
 import { CellView, errorLine, hiddenValue } from "./cell-view.ts";
-import { download } from "./download.ts";
 import { sheetTitle } from "./figure-words.ts";
-import { fileNameOf } from "./files.ts";
+import { fileNameOf, offerFile } from "./files.ts";
 import type { MenuItem } from "./menu.ts";
 import { tell } from "./notice.ts";
 import { words } from "./sheet-cell-words.ts";
@@ -114,7 +113,9 @@ export class SheetCellView extends CellView<SheetCell> {
     if (made === null || typeof made === "string") return tell(made ?? words.notYet);
     const title = sheetTitle(this.cell);
     const file = await sheets.sheetFile(made, title, kind);
-    download(fileNameOf(`${this.desk.session.notebook.title} ${title}`, kind), file, sheets.sheetFileTypes[kind]);
+    const type = sheets.sheetFileTypes[kind];
+    const name = fileNameOf(`${this.desk.session.notebook.title} ${title}`, kind);
+    if ((await offerFile(name, new Blob([file], { type }), { [type]: [`.${kind}`] })) === null) return;
     this.keep(sheets.printedNow(made.parts, today()));
   }
 

@@ -67,6 +67,9 @@ export class Sheet extends LitElement {
       { rootMargin: "150px" },
     );
     nearness.observe(this);
+    // Who prints wants it: it is begun, for the next print at the latest.
+    const begin = (): void => this.look(true);
+    window.addEventListener("beforeprint", begin);
     const sizes = new ResizeObserver(([entry]) => {
       // On paper a figure is drawn for the width of the paper.
       const most = matchMedia("print").matches ? paperWidth : Number.POSITIVE_INFINITY;
@@ -86,6 +89,7 @@ export class Sheet extends LitElement {
       ghosts.onChange(follow),
       () => sizes.disconnect(),
       () => nearness.disconnect(),
+      () => window.removeEventListener("beforeprint", begin),
       () => this.look(false),
     ];
   }
@@ -117,7 +121,7 @@ export class Sheet extends LitElement {
       <header @pointerdown=${this.press}><h2>${figureTitle(cell)}</h2> <p>${showsOf(cell)}</p>
         <button type="button" class="more" aria-haspopup="menu" aria-label=${words.more(words.sheetOf(figureTitle(cell)))}
           @click=${this.openMenu}><span aria-hidden="true">⋯</span></button></header>
-      <div class="problem">${error ? errorLine(error) : isFirst ? html`<p class="hint">${words.pending}</p>` : this.problem === null ? nothing : html`<p>${this.problem}</p>`}</div>
+      <div class="problem">${error ? errorLine(error) : isFirst ? html`<p class="hint">${pendingLine}</p>` : this.problem === null ? nothing : html`<p>${this.problem === words.pending ? pendingLine : this.problem}</p>`}</div>
       <div class="figure-place"></div>
     </div>`;
   }
@@ -261,3 +265,6 @@ export class Sheet extends LitElement {
 const drawnAs = (cell: PinnedCell): string => (cell.kind === "study" ? cell.kind : cell.view);
 
 export const sheetElementId = (cell: string): string => `sheet-${cell}`;
+
+/** On paper nothing comes any more: what to do is said there. */
+const pendingLine = html`<span class="on-screen">${words.pending}</span><span class="on-paper" aria-hidden="true">${words.notComputedYet}</span>`;

@@ -74,6 +74,7 @@ export const words = {
   noValue: "no value",
   waiting: "waits",
   pending: "computing …",
+  notComputedYet: "Not computed yet when this was printed. It has been begun: print again in a moment.",
   beingComputed: "being computed",
   computing: (count: number) => `computing ${plural(count, "value", "values")} …`,
   emptyFormula: "no formula yet",
