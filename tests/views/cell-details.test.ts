@@ -37,6 +37,7 @@ const cells: readonly Cell[] = [
   { id: "v", kind: "derived", name: "polar", formula: "sink_polar(bird)" },
   { id: "y", kind: "derived", name: "wave", formula: "modes(bird)" },
   { id: "p", kind: "chart", view: "sink_polar", of: "polar" },
+  { id: "s", kind: "sheet", of: "blanks" },
   { id: "z", kind: "decision", question: "V?", chosen: "no", why: "so" },
   { id: "q", kind: "question", about: "eda", prompt: "?", answer: null, because: "" },
 ];
@@ -58,6 +59,8 @@ const inPlace: Readonly<Partial<Record<Kind, readonly string[]>>> = {
   check: ["name", "formula", "reason"],
   note: ["text"],
   question: ["answer", "because"],
+  // By printing or saving it.
+  sheet: ["printed"],
 };
 /** A text that fits the key. */
 const fitting: Readonly<Record<string, string>> = { unit: "in", "shop fractions": "16" };
