@@ -55,6 +55,7 @@ const content = fc.oneof(
       .map(([n, m]) => ({ kind: "note", text: `{${n}} and {${m}.x} and {${m}[1]} and {ab}` })),
   },
   { weight: 1, arbitrary: names.map((n) => ({ kind: "drawing", view: "front", of: n })) },
+  { weight: 1, arbitrary: names.map((n) => ({ kind: "sheet", of: n })) },
   { weight: 1, arbitrary: names.map((n) => ({ kind: "question", about: n, prompt: "", answer: null, because: "" })) },
   {
     weight: 1,
