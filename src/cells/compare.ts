@@ -1,6 +1,7 @@
 /** Trials side by side: the baseline and each trial across, chosen results and every check down. */
 import type { Notebook } from "./cell.ts";
 import { compile } from "./compile.ts";
+import { equalNumbers } from "./formula-compile.ts";
 import { runPlan } from "./plan.ts";
 import { probe } from "./probe.ts";
 import type { Program, Step } from "./step.ts";
@@ -158,7 +159,7 @@ function comparedNumbers(
       moved: difference?.size ?? null,
       share: difference?.share ?? null,
       isSeen: difference?.isSeen ?? true,
-      isBest: best !== null && now === best,
+      isBest: isBest(now, best),
       isFailing: isFailed(result),
     };
   });
@@ -172,17 +173,22 @@ function comparedChecks(results: readonly (Result | null)[]): Compared[] {
     moved: null,
     share: null,
     isSeen: true,
-    isBest: best !== null && margins[column] === best && result?.ok === true && result.value === true,
+    isBest: isBest(margins[column] ?? null, best) && result?.ok === true && result.value === true,
     isFailing: isFailed(result) || (result?.ok === true && result.value !== true),
   }));
 }
 
 const isFailed = (result: Result | null): result is Failed => result !== null && !result.ok;
 
+/** What differs by rounding alone is as good. */
+const isBest = (now: number | null, best: number | null): boolean =>
+  now !== null && best !== null && equalNumbers(now, best);
+
 /** The best of several numbers; null where no direction is known, or where all are the same. */
 function bestOf(numbers: readonly (number | null)[], goal: ComparedRow["goal"]): number | null {
   const known = numbers.filter((each) => each !== null);
-  if (goal === null || known.length < 2 || known.every((each) => each === known[0])) return null;
+  const [first = 0] = known;
+  if (goal === null || known.length < 2 || known.every((each) => equalNumbers(each, first))) return null;
   return goal === "least" ? Math.min(...known) : Math.max(...known);
 }
 

@@ -1,4 +1,4 @@
-import type { Result } from "../cells/index.ts";
+import type { Program, Result } from "../cells/index.ts";
 
 /** The baseline or a trial that is not on, as far as it is computed. */
 export interface Ghost {
@@ -6,6 +6,8 @@ export interface Ghost {
   readonly trial: string | null;
   /** A person has chosen it to be drawn thin behind what is on. */
   readonly isLine: boolean;
+  /** Null before it is computed. */
+  readonly program: Program | null;
   readonly result: (id: string) => Result | undefined;
 }
 
@@ -13,6 +15,8 @@ export interface Ghost {
 export interface Line {
   readonly name: string;
   readonly result: Extract<Result, { readonly ok: true }>;
+  /** The whole design, for who computes further values of it. */
+  readonly design: Pick<Ghost, "program" | "result">;
 }
 
 /**
@@ -29,9 +33,10 @@ export class Ghosts {
 
   /** Those that are to be drawn and have a value for a cell, by its id. */
   lines(id: string): Line[] {
-    return this.known.flatMap(({ trial, isLine, result }) => {
-      const own = isLine && trial !== null ? result(id) : undefined;
-      return own?.ok ? [{ name: trial ?? "", result: own }] : [];
+    return this.known.flatMap((design) => {
+      const { trial, isLine } = design;
+      const own = isLine && trial !== null ? design.result(id) : undefined;
+      return own?.ok ? [{ name: trial ?? "", result: own, design }] : [];
     });
   }
 

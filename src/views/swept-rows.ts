@@ -8,31 +8,33 @@ import { isSlowSweep, type Program, type Result, type Step, sweep } from "../cel
 export class SweptRows {
   private readonly kept = new Map<string, Kept>();
 
-  /** The result of a chart's cell at each value of its given, in SI. */
+  /** The result of a chart's cell at each value of its given, in SI; `of` names the design, where it is not the one shown. */
   take(
     program: Program,
     results: (id: string) => Result | undefined,
     given: Step,
     values: readonly number[],
     chart: string,
+    of = "",
   ): readonly (Result | undefined)[] {
     const key = [...values, ...whatCounts(program, results, given)];
-    let kept = this.kept.get(given.id);
+    const place = JSON.stringify([of, given.id]);
+    let kept = this.kept.get(place);
     const together = new Set([chart]);
     if (!kept || key.length !== kept.key.length || key.some((each, index) => each !== kept?.key[index])) {
       for (const id of kept?.asked ?? []) if (isQuickChart(program, given, id)) together.add(id);
       kept = { key, columns: new Map(), asked: new Set() };
-      this.kept.set(given.id, kept);
+      this.kept.set(place, kept);
     }
     kept.asked.add(chart);
     const known = kept.columns.get(chart);
     if (known) return known;
     const ids = [...together];
     const rows = sweep(program, results, given.id, values, ids);
-    ids.forEach((id, place) => {
+    ids.forEach((id, column) => {
       kept.columns.set(
         id,
-        rows.map((row) => row[place]),
+        rows.map((row) => row[column]),
       );
     });
     return kept.columns.get(chart) ?? [];

@@ -1,6 +1,7 @@
 /** A trade-off chart, from the cells: the given swept over its range, every point a whole design. */
 import { type ChartCell, chartPaths, editCell, type Result, type Step } from "../cells/index.ts";
 import {
+  type FurtherCurve,
   liveTradeOff,
   type Quantity,
   type SweepPoint,
@@ -31,6 +32,7 @@ function contentsOf({ desk, cell, result, width, height, measure }: FigureContex
   if (swept.flat().every((point) => point.x === null)) return words.nothingToDraw;
   const [present, ...presents] = designsOf(cell, result);
   const [started] = designsOf(cell, baseline.result(cell.id));
+  const trials = cell.curves ? [] : trialCurves(desk, cell, track, points);
   const [x, ...y] = [cell.x, ...cell.y].map((name, index) => quantityOf(cell, name, index, result));
   if (!x || !present) return words.chartNeeds;
   const data: TradeOffData = {
@@ -42,7 +44,7 @@ function contentsOf({ desk, cell, result, width, height, measure }: FigureContex
     baseline: started && !samePoint(started, present) ? { ...started, name: words.baseline } : undefined,
     marked: desk.ghosts.lines(cell.id).flatMap(({ name, result: other }) => {
       const [design] = designsOf(cell, other);
-      return design ? [{ ...design, name }] : [];
+      return design && !trials.some((curve) => curve.name === name) ? [{ ...design, name }] : [];
     }),
     allowed: allowedBy(
       program,
@@ -56,6 +58,7 @@ function contentsOf({ desk, cell, result, width, height, measure }: FigureContex
         present: presents[index] ?? null,
       })),
     }),
+    ...(trials.length > 0 && { curve: session.trial?.name ?? words.baseline, further: trials }),
     band: bandOf(cell, result, present),
   };
   const options: TradeOffOptions = {
@@ -86,6 +89,22 @@ function pointsOf(
   return chartPaths(cell).curves.map((_, curve) =>
     rows.map((row, index) => pointOf(values[index] ?? 0, cell, row, curve)),
   );
+}
+
+/**
+ * A curve for each trial that is drawn thin: the same given swept in its design. None where that is slow, or where the
+ * trial only sets the given itself and so lies on the curve that is there.
+ */
+function trialCurves(desk: Desk, cell: ChartCell, track: Track, shown: readonly SweepPoint[]): FurtherCurve[] {
+  const values = shown.map(({ value }) => value);
+  return desk.ghosts.lines(cell.id).flatMap(({ name, result, design: { program, result: resultOf } }) => {
+    const given = program?.byName.get(cell.sweep ?? "");
+    if (!program || !given || isSlow(program, cell) || rangeTrackOf(given)?.unit !== track.unit) return [];
+    const rows = desk.swept.take(program, resultOf, given, values, cell.id, name);
+    const points = rows.map((row, index) => pointOf(values[index] ?? 0, cell, row, 0));
+    if (points.every((point, index) => samePoint(point, shown[index] as SweepPoint))) return [];
+    return [{ name, points, present: designsOf(cell, result)[0] ?? null }];
+  });
 }
 
 /** How a quantity is told, by its first curve that has it; of a record by the name of its field. */

@@ -290,6 +290,10 @@ test("trials are drawn as thin lines under their names, checks tell which of the
   expect(await front.locator(".head").textContent()).toContain("wide");
   const chart = page.locator("#board svg", { has: page.locator(".present") });
   await expect.poll(() => chart.locator(".design-ring").count()).toBe(2);
+  // What sets the swept given alone lies on the curve that is there; a wider wing has one of its own.
+  await expect.poll(() => chart.locator("path.trial-1").count()).toBeGreaterThan(0);
+  expect(await chart.locator("path.trial-2").count()).toBe(0);
+  await expect.poll(() => chart.locator("desc").textContent()).toContain("Of wide ");
   expect(await hindrances(page)).toEqual([]);
   // A drag in the trial that is on: the lines of the others are left alone, as the widest of them gives the scale.
   const touched = await page

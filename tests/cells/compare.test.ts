@@ -80,6 +80,18 @@ describe("trials side by side", () => {
     expect(row(all, "flag").values.some(({ isBest }) => isBest)).toBe(false);
   });
 
+  test("take what differs by rounding alone for as good", () => {
+    const cells = cellsOf(`given a = 1
+total = 0.1 * a + 0.2 * a
+check small = total < 1`);
+    const trials = [
+      { name: "thrice", set: { a: "3 / 3 * (1 + 1e-15)" } },
+      { name: "more", set: { a: "2" } },
+    ];
+    const { values } = row(compareTrials({ title: "", cells, trials }, functions), "total");
+    expect(values.map(({ isBest }) => isBest)).toEqual([true, true, false]);
+  });
+
   test("compare chosen formulas and trials, in the order asked for", () => {
     const some = compareTrials(notebook, functions, { texts: ["a * b", "1 +"], trials: ["three", "longer"] });
     expect(some.columns.map(({ trial }) => trial)).toEqual([null, "three", "longer"]);

@@ -156,8 +156,9 @@ export class TrialBar extends LitElement {
     const { of, desk } = this.beside;
     const { trialIndex } = desk.session;
     const others = of.columns.filter((_, place) => place !== (trialIndex ?? -1) + 1);
-    const ghosts = others.map(({ trial, result }) => ({
+    const ghosts = others.map(({ trial, program, result }) => ({
       trial,
+      program,
       result,
       isLine: trial !== null && this.lines.includes(trial),
     }));
