@@ -125,7 +125,7 @@ export interface FunctionSpec<P extends Fields = Fields, R extends Shape = Shape
   readonly elementwise?: true;
   /** The one parameter, a list, may also be given as several arguments: `min(a, b)`. */
   readonly spread?: true;
-  /** Takes longer than a frame can give it, some milliseconds or more: whoever draws frames has it computed elsewhere. */
+  /** Takes more than a frame can give it, together with its like: whoever draws frames has it computed elsewhere. */
   readonly isSlow?: true;
   compute(values: FieldValues<P>, refuse: Refuse): ValueOf<R>;
 }

@@ -10,7 +10,7 @@ export const words = {
   pagesOf: (title: string) => `pages of ${title}`,
   count: (pages: number, parts: number) =>
     `${parts} ${parts === 1 ? "part" : "parts"} on ${pages} ${pages === 1 ? "page" : "pages"}`,
-  notYet: "There is nothing to print yet.",
+  notYet: "It is still being computed. Try again in a moment.",
   didItPrint: "Did it come out of the printer?",
   itDid: "Yes, this is the sheet in use",
   itDidNot: "No",

@@ -6,7 +6,9 @@ import { fileNameOf, offerFile } from "./files.ts";
 import type { MenuItem } from "./menu.ts";
 import { tell } from "./notice.ts";
 import { words } from "./sheet-cell-words.ts";
+
 import type { MadeSheet, PageDrawing, SheetFileKind } from "./sheets/index.ts";
+import { words as commonWords } from "./words.ts";
 
 /** What lays sheets out and writes their files: it comes with the first sheet that is looked at. */
 const loadSheets = () => import("./sheets/index.ts");
@@ -33,12 +35,15 @@ export class SheetCellView extends CellView<SheetCell> {
     const title = sheetTitle(cell);
     if (!sheets) void loadSheets().then((loaded) => this.arrive(loaded));
     const made = sheets && concealing === undefined ? this.make(sheets) : null;
+    const isBusy = result === undefined || this.isPending;
     return html`<div class="margin"></div>
       <div class="body free">
         <p><strong>${title}</strong> ${words.paper(cell)}</p>
         ${concealing === undefined ? nothing : hiddenValue(this.desk, concealing)}
         ${typeof made === "string" ? html`<p class="fault"><span class="sign" aria-hidden="true">✕</span> ${made}</p>` : nothing}
-        ${made && typeof made !== "string" && sheets ? this.renderPages(made, sheets, title) : nothing}
+        <div class="sheet-made${isBusy ? " busy" : ""}" aria-busy=${isBusy ? "true" : "false"}>
+          ${made && typeof made !== "string" && sheets ? this.renderPages(made, sheets, title) : result === undefined ? commonWords.pending : nothing}
+        </div>
         <div class="messages">${result && !result.ok ? errorLine(result.error) : nothing}</div>
       </div>`;
   }
@@ -99,7 +104,8 @@ export class SheetCellView extends CellView<SheetCell> {
 
   private async print(): Promise<void> {
     const sheets = this.sheets ?? (await loadSheets());
-    const made = this.make(sheets);
+    // Never a sheet of what was there before.
+    const made = this.isPending ? null : this.make(sheets);
     if (made === null || typeof made === "string") return tell(made ?? words.notYet);
     const { printPages } = await import("./sheets/print-pages.ts");
     await printPages(made.pages);
@@ -109,7 +115,8 @@ export class SheetCellView extends CellView<SheetCell> {
 
   private async save(kind: SheetFileKind): Promise<void> {
     const sheets = this.sheets ?? (await loadSheets());
-    const made = this.make(sheets);
+    // Never a sheet of what was there before.
+    const made = this.isPending ? null : this.make(sheets);
     if (made === null || typeof made === "string") return tell(made ?? words.notYet);
     const title = sheetTitle(this.cell);
     const file = await sheets.sheetFile(made, title, kind);

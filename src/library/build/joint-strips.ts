@@ -95,6 +95,7 @@ export const jointStrips = define({
       },
     },
   ],
+  isSlow: true,
   compute: (given, refuse) => {
     const { cloth, width, root_width = width, layers, step, faces, weave, resin, glue } = given;
     for (const [name, count] of Object.entries({ layers, faces })) {

@@ -91,6 +91,7 @@ export const nestedSheets = define({
       result: { count: 2, used: 0.018 + 0.018 + 0.009 + 0.0081 + 0.0072, left: 1 - 0.0603 / 0.08 },
     },
   ],
+  isSlow: true,
   compute: ({ pattern, more, further, ...stock }, refuse) => {
     const all = merged([pattern, more, further].filter((each) => each !== undefined));
     refuseUnfit(all, stock, refuse);

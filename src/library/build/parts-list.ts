@@ -71,6 +71,7 @@ export const partsList = define({
       },
     },
   ],
+  isSlow: true,
   compute: ({ glider, wing_wood, tail_wood, stick_wood, cloth, strip_width, clay }) => {
     const rows = [
       ...panelRows(glider, wing_wood),

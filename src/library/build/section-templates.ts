@@ -86,6 +86,7 @@ export const sectionTemplates = define({
       },
     },
   ],
+  isSlow: true,
   compute: ({ wing, shape, sanded, high_point, camber, card, kerf }, refuse) => {
     const kind = chosen(shape, shapes, "shape", refuse);
     const panels = panelPlaces(wing).filter(({ side }) => side === "right" || !wing.mirrored);

@@ -61,6 +61,7 @@ export const tailParts = define({
       },
     },
   ],
+  isSlow: true,
   compute: ({ glider, kerf }, refuse) => {
     const { tailplane, fin, stick } = glider;
     const marks = stick ? marksOf(glider, stick) : [];

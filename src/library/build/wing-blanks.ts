@@ -109,6 +109,7 @@ export const wingBlanks = define({
       } as never,
     },
   ],
+  isSlow: true,
   compute: ({ kerf, margin, grain, density, ...given }, refuse) => {
     const { edges } = cutJoints(given, refuse);
     const along = chosen(grain, grains, "grain", refuse);

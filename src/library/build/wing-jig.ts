@@ -105,6 +105,7 @@ export const wingJig = define({
       },
     },
   ],
+  isSlow: true,
   compute: (given, refuse) => {
     const { wing, material, thickness, base_height, relief, relief_depth, foot, kerf } = given;
     const { joints } = cutJoints(given, refuse);

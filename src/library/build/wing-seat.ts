@@ -65,6 +65,7 @@ export const wingSeat = define({
       },
     },
   ],
+  isSlow: true,
   compute: ({ glider, width, kerf }, refuse) => {
     const { wing, stick, seat_height, seat_angle, balance } = glider;
     if (!stick) return refuse("glider", "It has no stick for the wing to sit on. Give glider(…) one.");

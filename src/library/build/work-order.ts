@@ -68,6 +68,7 @@ export const workOrder = define({
       result: { codes: localCodes },
     },
   ],
+  isSlow: true,
   compute: ({ glider, glue, strips, jig, tolerance, ...cut }, refuse) => {
     const { wing } = glider;
     const { joints } = cutJoints({ wing, ...cut }, refuse);

@@ -54,9 +54,10 @@ const computing = fc.integer({ min: 4, max: 12 }).chain((count) =>
 
 const pauses = fc.array(fc.nat(9), { minLength: 12, maxLength: 12 });
 
-for (const [what, edited, least] of [
-  ["that compute", computing, 300],
-  ["that are full of faults", editedNotebook, 1],
+for (const [what, edited, numRuns, least] of [
+  ["that compute", computing, 150, 300],
+  // Few of these come to anything slow at all.
+  ["that are full of faults", editedNotebook, 500, 1],
 ] as const) {
   test(`once all answers are there the graph has what the plan gives, for cells ${what}, whenever edits came`, async () => {
     let answers = 0;
@@ -78,7 +79,7 @@ for (const [what, edited, least] of [
       }
       session.dispose();
     });
-    await fc.assert(property, { seed: 51, numRuns: 150 });
+    await fc.assert(property, { seed: 51, numRuns });
     expect(answers).toBeGreaterThanOrEqual(least);
   });
 }
