@@ -3,6 +3,7 @@ import { join } from "node:path";
 import type { Locator, Page } from "playwright-core";
 import { type Cell, type Notebook, readNotebook, type StudyCell } from "../../src/cells/index.ts";
 import { root } from "../../src/tools/place.js";
+import { quickPart } from "../cells/quick-part.ts";
 import { hindrances } from "./hindrances.ts";
 import { cell, openNotebook, setFormula, value } from "./notebooks.ts";
 import { expect, test } from "./page.ts";
@@ -15,9 +16,9 @@ const study = (
   ...fields,
 });
 
-/** The demo without its prose, its givens of the wing and some studies first. */
+/** The demo without its prose and what is slow in it, its givens of the wing and some studies first. */
 function studied(studies: readonly StudyCell[], more: readonly Cell[] = []): Notebook {
-  const demo = readNotebook(readFileSync(join(root, "notebooks", "plover.json"), "utf8"));
+  const demo = quickPart(readNotebook(readFileSync(join(root, "notebooks", "plover.json"), "utf8")));
   const cells = demo.cells.filter(({ kind }) => kind !== "note" && kind !== "question");
   const first = cells.filter((each) => "name" in each && /^(tip|mid)_break$/.test(each.name));
   const others = cells.filter((each) => !first.includes(each));
