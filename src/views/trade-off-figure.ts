@@ -23,7 +23,7 @@ function contentsOf({ desk, cell, result, width, height, measure }: FigureContex
   const { session, baseline } = desk;
   const { program } = session;
   // While what draws it was loading, another notebook may have been opened.
-  if (!program.byId.has(cell.id)) return words.pending;
+  if (!program.byId.get(cell.id)) return words.pending;
   const given = cell.sweep === undefined ? undefined : program.byName.get(cell.sweep);
   const track = rangeTrackOf(given);
   if (!cell.sweep || !cell.x || !cell.y?.length || !given || !track) return words.chartNeeds;
