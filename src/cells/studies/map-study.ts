@@ -50,17 +50,14 @@ export function mapStudy(
   const { program } = subject;
   const inputs = [first, second].map(({ input }) => inputOf(program, subject.present, input)) as [Input, Input];
   const x = valuesOver(rangeOfInput(inputs[0], first, program), first.points, 21, mostVariants);
-  const y = valuesOver(
-    rangeOfInput(inputs[1], second, program),
-    second.points,
-    21,
-    Math.floor(mostVariants / x.length),
-  );
+  const y = valuesOver(rangeOfInput(inputs[1], second, program), second.points, 21, mostVariants);
+  const count = x.length * y.length;
+  if (count > mostVariants) throw refusalAt("points", null, studyMessages.tooMany(count, mostVariants));
   const marks = marksOf(notebook, cell, subject, functions);
   const columns = subject.results.length + subject.checks.length;
   return {
     cell,
-    pieces: x.length * y.length,
+    pieces: count,
     variantsOfPiece: 1,
     *run(from, to) {
       const variants = variantsOfSubject(

@@ -68,7 +68,7 @@ describe("a map", () => {
       { input: "a", points: 400 },
       { input: "b", points: 300 },
     ];
-    expect(refusal(design, { ...map, inputs: large })).toContain("variants; 250 is the most");
+    expect(refusal(design, { ...map, inputs: large })).toMatch(/120.000 variants; 100.000 is the most/);
   });
 });
 
