@@ -23,12 +23,20 @@ import { passesLine, renderMoved, trialLine, trialWarning } from "./trial-line.t
 import { changeText, leadAndRest, movedText } from "./value-text.ts";
 import { words } from "./words.ts";
 
+/** Tables of records load with the first that is opened. */
+const loadTables = () => import("./record-tables.ts");
+
+const isTable = (shape: { readonly kind: string; readonly type?: string | null }): boolean =>
+  shape.kind === "record" && shape.type === null;
+
 /** A given, derived or check: name in the margin, formula on the line, value at its right end, reason below. */
 export class FormulaCell extends ReasonedCell<GivenCell | DerivedCell | CheckCell> {
   private formulaBefore = "";
   private caret: Caret = "all";
   /** What is wrong with the text in the editor; until that is mended, or the editor left, the notebook keeps what it had. */
   private held: Fault | null = null;
+  private isUnfolded = false;
+  private tables: Awaited<ReturnType<typeof loadTables>> | null = null;
   private dragged: { readonly track: Track; readonly position: number } | null = null;
 
   override renderCell(): TemplateResult {
@@ -47,8 +55,29 @@ export class FormulaCell extends ReasonedCell<GivenCell | DerivedCell | CheckCel
         ${cell.kind === "check" && this.concealing === undefined ? passesLine(this.desk, cell.id) : nothing}
         ${cell.kind === "given" ? trialLine(this.desk, cell) : this.entered === "formula" ? trialWarning(this.desk) : nothing}
         ${this.renderReason()}
+        ${this.renderTables()}
       </div>
       ${this.renderTools()}`;
+  }
+
+  /** What stands in the tables of a record, such as steps of work, under its one line, for whoever opens it. */
+  private renderTables(): TemplateResult | typeof nothing {
+    const { result } = this;
+    if (this.cell.kind !== "derived" || this.concealing !== undefined || !result?.ok) return nothing;
+    if (result.shape.kind !== "record" || !Object.values(result.shape.fields).some(isTable)) return nothing;
+    const toggle = (event: Event): void => {
+      this.isUnfolded = (event.currentTarget as HTMLDetailsElement).open;
+      this.requestUpdate();
+    };
+    if (this.isUnfolded && !this.tables) {
+      void loadTables().then((tables) => {
+        this.tables = tables;
+        this.requestUpdate();
+      });
+    }
+    const { tables } = this;
+    return html`<details class="study-numbers record-tables" @toggle=${toggle}><summary>${words.allOfIt}<span class="unseen"> ${this.bareName}</span></summary>
+      ${this.isUnfolded && tables ? html`<div class="tables">${tables.numbersTables(tables.tablesOfRecord(result))}</div>` : nothing}</details>`;
   }
 
   protected override get ownItems(): MenuItem[] {

@@ -73,6 +73,7 @@ export const words = {
   functionOf: (parameters: readonly string[]) => `a function of ${parameters.join(", ")}`,
   noValue: "no value",
   waiting: "waits",
+  allOfIt: "all of it",
   pending: "computing …",
   notComputedYet: "Not computed yet when this was printed. It has been begun: print again in a moment.",
   beingComputed: "being computed",
