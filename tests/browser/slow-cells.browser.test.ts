@@ -12,7 +12,11 @@ const derived = (id: string, name: string, formula: string): Cell => ({ id, kind
 /** The demo's givens of the wing, then all the rest of it, and cells that fly the glider out of one bank or several. */
 function flown(banks: readonly number[] = [30]): Notebook {
   const demo = readNotebook(readFileSync(join(root, "notebooks", "plover.json"), "utf8"));
+  // What is looked at stands first: cells far from the screen are drawn again only when nothing moves any more.
   const flight: Cell[] = [
+    derived("s2", "lost", "fall.height_lost"),
+    { id: "s3", kind: "check", name: "low_loss", formula: "lost < 100 m" },
+    { id: "s4", kind: "note", text: "From a bank it loses {lost} with tips of {tip_break}." },
     ...banks.map((bank, index) =>
       derived(
         `b${index}`,
@@ -20,9 +24,6 @@ function flown(banks: readonly number[] = [30]): Notebook {
         `recovery(plover, bank: ${bank} deg, seconds: 60 s)`,
       ),
     ),
-    derived("s2", "lost", "fall.height_lost"),
-    { id: "s3", kind: "check", name: "low_loss", formula: "lost < 100 m" },
-    { id: "s4", kind: "note", text: "From a bank it loses {lost} with tips of {tip_break}." },
   ];
   const cells = demo.cells.filter(({ kind }) => kind !== "note" && kind !== "question");
   const first = cells.filter((each) => "name" in each && /_break$/.test(each.name));
