@@ -167,13 +167,23 @@ function stickPart(stick: FuselageStick, marks: readonly { mark: string; at: num
   };
 }
 
-/** Words beside their marks, each between its mark and the next, left out where there is no room for them. */
+/**
+ * Words beside their marks: each behind its mark where there is room before the next, else ahead of it with an arrow to it;
+ * left out where there is room on neither side.
+ */
 function spread(marks: readonly { mark: string; at: number }[], length: number) {
   const size = 0.0025;
+  const wide = (words: string) => words.length * size * 0.55 + 0.001;
   const ordered = [...marks].sort((a, b) => a.at - b.at);
+  // What stands farthest back already, "nose" to begin with.
+  let end = 0.008 + wide("nose");
   return ordered.flatMap(({ mark, at }, index) => {
-    const wide = mark.length * size * 0.55;
     const room = (ordered[index + 1]?.at ?? length) - at;
-    return room > wide + 0.002 ? [{ text: mark, at: [at + wide / 2 + 0.001, 0] as Point, size }] : [];
+    const ahead = `${mark} →`;
+    const isBehind = room > wide(mark) + 0.001;
+    if (!isBehind && at - Math.max(end, ordered[index - 1]?.at ?? 0) < wide(ahead) + 0.001) return [];
+    const [text, from] = isBehind ? [mark, at + 0.001] : [ahead, at - wide(ahead)];
+    end = from + wide(text);
+    return [{ text, at: [from + wide(text) / 2 - 0.0005, 0] as Point, size }];
   });
 }

@@ -19,6 +19,22 @@ test("tail parts have the areas of the tail", () => {
   expect(pattern.parts.width).toEqual([0.15, 0.05, stick?.length]);
 });
 
+test("every mark on the stick is named, ahead of it with an arrow where the next mark stands close behind", () => {
+  const { pattern, marks } = parts(sampleGlider);
+  const on = pattern.labels.part.flatMap((part, i) =>
+    part === "stick" ? [{ text: pattern.labels.label[i] ?? "", x: pattern.labels.x[i] ?? 0 }] : [],
+  );
+  marks.mark.forEach((mark, i) => {
+    const at = marks.at[i] ?? 0;
+    const label = on.find(({ text }) => text.startsWith(mark));
+    expect([mark, label?.text.endsWith("→"), (label?.x ?? 0) < at]).toEqual([
+      mark,
+      mark === "tailplane, leading edge",
+      mark === "tailplane, leading edge",
+    ]);
+  });
+});
+
 test("a glider without a tail or a stick has no tail parts", () => {
   expect(() => parts({ wing: ploverWing, seat_height: 0, seat_angle: 0 })).toThrow(/neither tailplane, fin nor stick/);
 });
