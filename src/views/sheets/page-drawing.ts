@@ -15,6 +15,9 @@ export interface SheetHead {
   readonly date: string;
 }
 
+/** Width kept for the map of a part's pages, mm. */
+const mapRoom = 28;
+
 /** The pages of a sheet as they are printed; null where they would be too many. */
 export function sheetPages(parts: readonly Part[], paper: Paper, head: SheetHead): PageDrawing[] | null {
   const pages = pagesOf(parts, paper);
@@ -23,16 +26,15 @@ export function sheetPages(parts: readonly Part[], paper: Paper, head: SheetHead
 
 function pageDrawing(page: Page, paper: Paper, head: SheetHead, number: number, of: number): PageDrawing {
   const { width, height, area } = paper;
-  const names = page.placed.map(({ part }) => part.name);
-  const first = page.placed[0]?.part.name ?? "";
-  const parts = page.piece ? sheetWords.piece(first, page.piece.columns, page.piece.rows) : sheetWords.parts(names);
+  const named = sheetWords.parts(page.placed.map(({ part }) => part));
+  const parts = page.piece ? sheetWords.piece(named, page.piece.columns, page.piece.rows) : named;
   const about = [
     head.notebook,
     ...(head.trial === null ? [] : [sheetWords.trial(head.trial)]),
     head.date,
     sheetWords.page(number, of),
   ].join(" · ");
-  const room = area.width - (page.piece ? 24 : 0);
+  const room = area.width - (page.piece ? mapRoom + 4 : 0);
   return {
     title: sheetWords.pageTitle(head.title, number, of, parts),
     ...{ width, height, area },
@@ -60,11 +62,12 @@ function partMarks({ part, x, y }: Placed, area: Rectangle): Mark[] {
   ];
 }
 
-/** Which piece of the whole this page is: a small plan of all of them, this one crossed. */
+/** Which piece of the whole this page is: a small plan of all of them with their pages' numbers, this one framed twice. */
 function pageMap({ column, row, columns, rows }: Piece, area: Rectangle, number: number): Mark[] {
-  const cell = Math.min(20 / columns, 12 / rows, 6);
+  const cell = Math.min(mapRoom / columns, 12 / rows, 6);
   const left = area.x + area.width - columns * cell;
   const foot = area.y - 2;
+  const first = number - ((rows - 1 - row) * columns + column);
   const marks: Mark[] = [];
   for (let c = 0; c <= columns; c++) {
     marks.push(line("fine", [left + c * cell, foot], [left + c * cell, foot - rows * cell]));
@@ -72,9 +75,27 @@ function pageMap({ column, row, columns, rows }: Piece, area: Rectangle, number:
   for (let r = 0; r <= rows; r++) {
     marks.push(line("fine", [left, foot - r * cell], [left + columns * cell, foot - r * cell]));
   }
-  const [x, y] = [left + column * cell, foot - row * cell];
-  marks.push(line("frame", [x, y], [x + cell, y - cell]), line("frame", [x + cell, y], [x, y - cell]));
-  return [...marks, text(String(number), [left - 1, foot], 2.4, { anchor: "end" })];
+  for (let r = 0; r < rows; r++) {
+    for (let c = 0; c < columns; c++) {
+      const at: Point = [left + (c + 0.5) * cell, foot - (r + 0.5) * cell];
+      const isThis = c === column && r === row;
+      const page = first + (rows - 1 - r) * columns + c;
+      marks.push(text(String(page), at, cell * 0.45, { anchor: "middle", ...(isThis && { isBold: true }) }));
+    }
+  }
+  const [x, y, inset] = [left + column * cell, foot - row * cell, cell * 0.1];
+  const [near, far] = [inset, cell - inset];
+  marks.push(
+    line(
+      "cut",
+      [x + near, y - near],
+      [x + far, y - near],
+      [x + far, y - far],
+      [x + near, y - far],
+      [x + near, y - near],
+    ),
+  );
+  return marks;
 }
 
 const outline = ({ x, y, width, height }: Rectangle): Mark[] => [

@@ -9,6 +9,7 @@ import { paperOf } from "./paper.ts";
 import { type Part, partsOf } from "./parts.ts";
 import { patternOf } from "./pattern-of.ts";
 import { sheetWords } from "./sheet-words.ts";
+import { writtenParts } from "./written-parts.ts";
 
 /** What is on a sheet, and its pages. */
 export interface MadeSheet {
@@ -24,7 +25,7 @@ export function makeSheet(
 ): MadeSheet | string {
   const pattern = patternOf(result);
   if (!pattern) return sheetWords.noPattern(cell.of);
-  const parts = partsOf(pattern);
+  const parts = writtenParts(partsOf(pattern));
   if (parts.length === 0) return sheetWords.noParts(cell.of);
   const pages = sheetPages(parts, paperOf(cell), head);
   return pages ? { parts, pages } : sheetWords.tooManyPages(mostPages);

@@ -44,7 +44,7 @@ test("the SVG for a cutter, read back by another library, has each blank at its 
   expect(sizesOf(cuts)).toEqual(outlines);
   for (const points of cuts) expect(points.at(-1)).toEqual(points[0]);
   expect(document.querySelectorAll("#score polyline").length).toBeGreaterThan(0);
-  expect([...document.querySelectorAll("#text text")].map((each) => each.textContent)).toContain("right 1");
+  expect([...document.querySelectorAll("#text text")].map((each) => each.textContent)).toContain("right 1, 2 mm");
   for (const [x, y] of cuts.flat()) {
     expect(x).toBeGreaterThan(0);
     expect(x).toBeLessThan(width ?? 0);
@@ -61,7 +61,7 @@ test("the DXF, read back by another library, has the same in millimetres on laye
   const cuts = entities.filter((each): each is ILwpolylineEntity => each.layer === "cut" && each.type === "LWPOLYLINE");
   expect(sizesOf(cuts.map(({ vertices }) => vertices.map(({ x, y }) => [x, y] as const)))).toEqual(outlines);
   const texts = entities.filter((each): each is ITextEntity => each.type === "TEXT");
-  expect(texts.map(({ layer, text }) => `${layer}: ${text}`)).toContain("text: right 1");
+  expect(texts.map(({ layer, text }) => `${layer}: ${text}`)).toContain("text: right 1, 2 mm");
   expect(new Set(entities.map(({ layer }) => layer))).toEqual(new Set(["cut", "score", "text"]));
 });
 
