@@ -1,4 +1,5 @@
 import type { SheetCell } from "../cells/index.ts";
+import type { Moved } from "./sheets/index.ts";
 
 /** What the cell of a sheet says. */
 export const words = {
@@ -20,10 +21,17 @@ export const words = {
   asPrinted: (on: string) => `As printed or saved on ${on}.`,
   mostMoved: 6,
   andMore: (count: number) => `and ${count} more`,
-  moved: ({ part, before, now }: { part: string; before: string | null; now: string | null }) => {
+  moved: ({ part, before, now, written, gone }: Moved) => {
     if (before === null) return `${part} is new: ${now}`;
     if (now === null) return `${part} is gone; it was ${before}`;
-    return before === now ? `${part}: its lines moved within ${now}` : `${part}: was ${before}, is ${now}`;
+    const said = [
+      ...(gone.length > 0 ? [`it said ${quoted(gone)}`] : []),
+      ...(written.length > 0 ? [`it says ${quoted(written)}`] : []),
+    ];
+    if (before !== now) return [`${part}: was ${before}, is ${now}`, ...said].join("; ");
+    return said.length > 0 ? `${part}: ${said.join(", now ")}` : `${part}: its lines moved within ${now}`;
   },
   fields: { paper: "paper", lies: "how it lies" },
 } as const;
+
+const quoted = (words: readonly string[]): string => words.map((each) => `“${each}”`).join(" and ");
