@@ -1,4 +1,13 @@
-import { Colors, DxfWriter, LWPolylineFlags, point2d, point3d, TextHorizontalAlignment, Units } from "@tarikjabiri/dxf";
+import {
+  Colors,
+  DxfWriter,
+  LWPolylineFlags,
+  point2d,
+  point3d,
+  TextHorizontalAlignment,
+  TextVerticalAlignment,
+  Units,
+} from "@tarikjabiri/dxf";
 import { cutterLayers } from "./cutter-svg.ts";
 import type { CuttingPlan } from "./cutting-plan.ts";
 
@@ -16,6 +25,7 @@ export function cutterDxf({ height, marks }: CuttingPlan): string {
         layerName: mark.layer,
         rotation: mark.angle ?? 0,
         horizontalAlignment: TextHorizontalAlignment.Center,
+        verticalAlignment: TextVerticalAlignment.Middle,
         secondAlignmentPoint: point3d(x, height - y),
       });
       continue;

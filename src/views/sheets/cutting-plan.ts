@@ -11,12 +11,18 @@ export interface CuttingPlan {
 const gap = 5;
 const widest = 900;
 
-/** Parts in rows from the upper left, unturned so that the grain is kept. */
+/**
+ * Parts in rows from the upper left, unturned so that the grain is kept. Each thickness begins a row of its own: what is
+ * cut from one sheet lies together.
+ */
 export function cuttingPlan(parts: readonly Part[]): CuttingPlan {
   const marks: Mark[] = [];
   let [x, top, rowHeight, width] = [gap, gap, 0, 0];
-  for (const part of parts) {
-    if (x > gap && x + part.width > widest) [x, top, rowHeight] = [gap, top + rowHeight + gap, 0];
+  const hundredths = ({ thickness }: Part) => Math.round(thickness * 100);
+  const ordered = [...new Set(parts.map(hundredths))].map((sort) => parts.filter((part) => hundredths(part) === sort));
+  for (const part of ordered.flat()) {
+    const isNext = ordered.some(([first], index) => index > 0 && first === part);
+    if (isNext || (x > gap && x + part.width > widest)) [x, top, rowHeight] = [gap, top + rowHeight + gap, 0];
     const foot = top + part.height;
     const left = x;
     const onPlan = ([px, py]: Point): Point => [left + px, foot - py];

@@ -41,6 +41,10 @@ export const looks: Readonly<Record<Layer, { readonly width: number; readonly da
   seam: { width: 0.1, dash: [4, 1, 0.5, 1] },
 };
 
+/** The dashes of a line; one that turns, such as the arrow of the grain, is drawn through: dashes would lose its corners. */
+export const dashOf = (layer: Layer, points: readonly Point[]): readonly number[] | undefined =>
+  points.length > 2 ? undefined : looks[layer].dash;
+
 export const line = (layer: Layer, ...points: Point[]): Mark => ({ kind: "line", layer, points });
 
 type TextMark = Extract<Mark, { readonly kind: "text" }>;

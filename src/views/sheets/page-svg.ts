@@ -1,4 +1,4 @@
-import { looks, type Mark, type PageDrawing } from "./marks.ts";
+import { dashOf, looks, type Mark, type PageDrawing } from "./marks.ts";
 import type { SvgTree } from "./svg-tree.ts";
 
 /** A page as SVG at true size: one unit is one millimetre. */
@@ -18,7 +18,11 @@ export function pageSvg({ title, width, height, area, frame, content }: PageDraw
 /** An SVG of this size in mm. */
 export const svgOfSize = (width: number, height: number, title: string, body: readonly SvgTree[]): SvgTree => ({
   tag: "svg",
-  attributes: { width: `${width}mm`, height: `${height}mm`, viewBox: `0 0 ${width} ${height}` },
+  attributes: {
+    width: `${thousandths(width)}mm`,
+    height: `${thousandths(height)}mm`,
+    viewBox: `0 0 ${thousandths(width)} ${thousandths(height)}`,
+  },
   children: [{ tag: "title", attributes: {}, children: [title] }, ...body],
 });
 
@@ -30,7 +34,8 @@ export function markSvg(mark: Mark): SvgTree {
 const thousandths = (value: number): string => String(Math.round(value * 1000) / 1000 + 0);
 
 function lineSvg({ layer, points }: Extract<Mark, { readonly kind: "line" }>): SvgTree {
-  const { width, dash } = looks[layer];
+  const { width } = looks[layer];
+  const dash = dashOf(layer, points);
   return {
     tag: "polyline",
     attributes: {

@@ -2,7 +2,7 @@ import * as pdfkit from "pdfkit";
 import { toBytes } from "pdfkit/output";
 import Helvetica from "pdfkit/standard-fonts/Helvetica";
 import HelveticaBold from "pdfkit/standard-fonts/HelveticaBold";
-import { looks, type Mark, type PageDrawing } from "./marks.ts";
+import { dashOf, looks, type Mark, type PageDrawing } from "./marks.ts";
 
 const pointsPerMillimetre = 72 / 25.4;
 
@@ -29,7 +29,8 @@ function draw(pdf: pdfkit.PDFDocument, mark: Mark): void {
 }
 
 function trace(pdf: pdfkit.PDFDocument, { layer, points }: Extract<Mark, { readonly kind: "line" }>): void {
-  const { width, dash } = looks[layer];
+  const { width } = looks[layer];
+  const dash = dashOf(layer, points);
   const [[x0, y0] = [0, 0], ...others] = points;
   pdf.moveTo(x0, y0);
   for (const [x, y] of others) pdf.lineTo(x, y);
@@ -57,7 +58,8 @@ function write(pdf: pdfkit.PDFDocument, mark: Extract<Mark, { readonly kind: "te
 function inFont(words: string): string {
   return words
     .replaceAll("−", "-")
-    .replaceAll("→", ">")
+    .replaceAll("→", "->")
+    .replaceAll("←", "<-")
     .replaceAll("≤", "<=")
     .replaceAll("≥", ">=")
     .replaceAll(/[^\u0020-\u00ff–—‘’“”•…€]/g, (letter) => plain(letter));
