@@ -11,6 +11,7 @@ import { nestedSheets } from "./build/nested-sheets.ts";
 import { obliqueJoint } from "./build/oblique-joint.ts";
 import { partsList } from "./build/parts-list.ts";
 import { propHeights } from "./build/prop-heights.ts";
+import { repaired } from "./build/repaired.ts";
 import { sandingProp } from "./build/sanding-prop.ts";
 import { sectionTemplates } from "./build/section-templates.ts";
 import { skewForWashout } from "./build/skew-for-washout.ts";
@@ -110,6 +111,7 @@ export const functions: FunctionTable = functionTable([
   partsList,
   workOrder,
   wingAsBuilt,
+  repaired,
   tossResults,
   ...generalFunctions,
 ]);

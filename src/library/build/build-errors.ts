@@ -19,6 +19,7 @@ interface Conditions {
   readonly measured: Measured;
   readonly height_error: number;
   readonly length_error: number;
+  readonly mass_error: number;
   readonly mass?: number | undefined;
   readonly speed: number;
   readonly lift_coefficient: number;
@@ -31,7 +32,7 @@ export function errorsOf(
   { right, left }: { right: readonly BuiltPanel[]; left: readonly BuiltPanel[] },
   given: Conditions,
 ): readonly BuildError[] {
-  const { measured, height_error, length_error, mass, speed, lift_coefficient, lift_slope } = given;
+  const { measured, height_error, length_error, speed, lift_coefficient, lift_slope } = given;
   const effect = rollEffect(wing);
   const rows = right.slice(0, left.length).flatMap((panel, k): BuildError[] => {
     const other = left[k] as BuiltPanel;
@@ -67,7 +68,7 @@ export function errorsOf(
         doubt: perLift * Math.abs(Math.sin(panel.cant)) * cantDoubt,
         remedy: `see the joint inboard of panel ${k + 1}; a degree here does little`,
       }),
-      ...massError(wing, k, measured, mass, (moment) => speed * effect.ofMoment(moment, lift_slope), lift_coefficient),
+      ...massError(wing, k, given, (moment) => speed * effect.ofMoment(moment, lift_slope)),
     ];
   });
   return [...rows].sort((a, b) => Math.abs(b.roll_rate) - Math.abs(a.roll_rate));
@@ -93,17 +94,15 @@ function twistRemedy(twist: number, panel: number, chord: number): string {
 function massError(
   wing: Wing,
   k: number,
-  { right_mass, left_mass }: Measured,
-  mass: number | undefined,
+  { measured: { right_mass, left_mass }, mass, mass_error, lift_coefficient }: Conditions,
   rollOf: (momentOverPressure: number) => number,
-  lift: number,
 ): BuildError[] {
   const [right, left] = [right_mass?.[k], left_mass?.[k]];
   if (right === undefined || left === undefined || mass === undefined) return [];
   const heavier = right - left;
   const { y } = wing.right.stations;
   const arm = ((y[k] ?? 0) + (y[k + 1] ?? 0)) / 2;
-  const pressure = (mass * freeFall) / (wing.area * lift);
+  const pressure = (mass * freeFall) / (wing.area * lift_coefficient);
   const tip = wing.right.stations.y.at(-1) ?? arm;
   const side = heavier > 0 ? "left" : "right";
   return [
@@ -111,8 +110,8 @@ function massError(
       error: `mass of panel ${k + 1}, right against left`,
       size: `${numberText(Math.abs(heavier), "g")} heavier on the ${heavier > 0 ? "right" : "left"}`,
       roll_rate: rollOf((heavier * freeFall * arm) / pressure),
-      // Scales that read to 0.01 g.
-      doubt: Math.abs(rollOf((1e-5 * freeFall * arm) / pressure)),
+      // Two readings of the scales.
+      doubt: Math.abs(rollOf((Math.SQRT2 * mass_error * freeFall * arm) / pressure)),
       remedy: `put ${numberText((Math.abs(heavier) * arm) / tip, "g")} on the ${side} tip`,
     }),
   ];

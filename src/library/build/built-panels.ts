@@ -11,6 +11,11 @@ export const measuredTable = table("what was measured, one row a panel, the root
   left_rear: number("mm", "the same at the trailing edge, left", { optional: true }),
   right_length: number("mm", "length of the lower face; left out, as planned", { above: 0, optional: true }),
   left_length: number("mm", "the same on the left", { above: 0, optional: true }),
+  right_thickness: number("mm", "thickness of the panel as sanded, right; left out, as planned", {
+    above: 0,
+    optional: true,
+  }),
+  left_thickness: number("mm", "the same on the left", { above: 0, optional: true }),
   right_mass: number("g", "mass of the panel, right", { above: 0, optional: true }),
   left_mass: number("g", "mass of the panel, left", { above: 0, optional: true }),
 });
@@ -21,6 +26,7 @@ export interface BuiltPanel {
   readonly length: number;
   readonly cant: number;
   readonly twist: number;
+  readonly thickness: number;
 }
 
 /**
@@ -45,6 +51,7 @@ export function builtPanels(
   const heights = measured[`${side}_height`];
   const rears = measured[`${side}_rear`];
   const lengths = measured[`${side}_length`];
+  const thicknesses = measured[`${side}_thickness`];
   return half.length.map((planned, k) => {
     const length = lengths?.[k] ?? planned;
     const height = heights[k] ?? 0;
@@ -66,7 +73,8 @@ export function builtPanels(
         `The trailing edge of panel ${side} ${k + 1} stands ${numberText(raised, "mm")} against its leading edge, on a chord of ${numberText(chord, "mm")}. Measure both again.`,
       );
     }
-    return { length, cant, twist: rears ? Math.asin(sine) : (half.twist[k] ?? 0) };
+    const twist = rears ? Math.asin(sine) : (half.twist[k] ?? 0);
+    return { length, cant, twist, thickness: thicknesses?.[k] ?? half.thickness[k] ?? Number.NaN };
   });
 }
 
@@ -81,7 +89,7 @@ export function asPanels(half: Half, built: readonly BuiltPanel[]): Panels {
     sweep: half.sweep,
     break: gained(({ cant }) => cant),
     washout: gained(({ twist }) => twist),
-    thickness: half.thickness,
+    thickness: built.map(({ thickness }) => thickness),
     ...(half.camber.length > 0 && { camber: half.camber }),
     ...(half.density.length > 0 && { density: half.density }),
   };

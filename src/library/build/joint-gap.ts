@@ -13,12 +13,18 @@ const fillers: readonly (readonly [name: string, limit: number])[] = [
   ["thickened epoxy", 1e-3],
 ];
 
+/** What the folds of a wing may be off: common practice. A joint beyond it is sanded anew, whatever would fill it. */
+const mostError = degrees(1);
+
 const gapRecord = record(
   "joint_gap",
   "the gap of a joint sanded at a wrong angle",
   {
     gap: number("mm", "how far the joint stands open at one face while it touches at the other"),
     least: text("the thinnest adhesive that fills it; none where it must be sanded anew"),
+    resand: boolean(
+      "true where the bevels are to be sanded anew: nothing fills the gap, or they miss the fold by more than 1 deg and a wedge of adhesive would have to hold the angle",
+    ),
     widest_error: number("deg", "error of the two edges together up to which thin cyanoacrylate still fills the joint"),
     adhesives: table("each adhesive against the gap", {
       adhesive: text("adhesive"),
@@ -26,7 +32,8 @@ const gapRecord = record(
       fills: boolean("true where it fills this gap"),
     }),
   },
-  ({ gap, least }) => `${numberText(gap, "mm")} open: ${least === "none" ? "sand it anew" : `takes ${least}`}`,
+  ({ gap, least, resand }) =>
+    `${numberText(gap, "mm")} open: ${least === "none" ? "sand it anew" : resand ? `${least} fills it, but sand it anew` : `takes ${least}`}`,
 );
 
 /** `joint_gap(thickness, angle_error, …)`. */
@@ -47,6 +54,7 @@ export const jointGap = define({
   errors: [],
   assumptions: [
     "The panels are held at the planned angle, so that an error opens the joint instead of bending the wing.",
+    "Where the bevels miss the fold by more than 1 deg the joint touches at one face only. A wedge of adhesive fills it, shrinks as it sets, pulls the angle with it, and holds less: sand the edges anew.",
     "Cyanoacrylate in a wide gap takes an hour where it takes seconds in a close one.",
   ],
   sources: [
@@ -56,6 +64,7 @@ export const jointGap = define({
       mark: "verified",
     },
     { text: "Thickened epoxy fills 1 to 2 mm", mark: "from memory" },
+    { text: "Joints within 1 deg; beyond that sanded anew", mark: "common practice" },
   ],
   examples: [
     {
@@ -64,8 +73,15 @@ export const jointGap = define({
       result: {
         gap: 0.003175 * Math.tan(degrees(1)),
         least: "medium cyanoacrylate",
+        resand: false,
         widest_error: Math.atan(0.05 / 3.175),
       },
+    },
+    {
+      summary:
+        "the whole fold of 7 deg on each edge instead of half: thick adhesive would fill it, and yet it is wrong",
+      arguments: { thickness: 0.003, angle_error: degrees(7) },
+      result: { gap: 0.003 * Math.tan(degrees(7)), least: "thick cyanoacrylate", resand: true },
     },
     {
       summary: "a coarse edge: 4 deg on 3 mm, bowed by 1 mm",
@@ -75,14 +91,16 @@ export const jointGap = define({
   ],
   compute: ({ thickness, angle_error, unevenness }) => {
     const gap = thickness * Math.tan(Math.abs(angle_error)) + unevenness;
+    const fills = fillers.map(([, limit]) => gap <= limit);
     return {
       gap,
+      resand: !fills.includes(true) || Math.abs(angle_error) > mostError * (1 + 1e-9),
       least: fillers.find(([, limit]) => gap <= limit)?.[0] ?? "none",
       widest_error: Math.atan(Math.max(0, (fillers[0]?.[1] ?? 0) - unevenness) / thickness),
       adhesives: {
         adhesive: fillers.map(([name]) => name),
         limit: fillers.map(([, limit]) => limit),
-        fills: fillers.map(([, limit]) => gap <= limit),
+        fills,
       },
     };
   },

@@ -2,6 +2,7 @@ import { degrees } from "../numerics/degrees.ts";
 import { cross, dot, from, type Vector } from "../numerics/vector3.ts";
 import { fold } from "../shape/half.ts";
 import type { Wing } from "../shape/wing-record.ts";
+import { jointName } from "./joint-name.ts";
 import { type PanelPlace, panelPlaces } from "./panel-place.ts";
 
 /** How the washout gained at a joint is come by: by the line it is cut on, or by a step at the trailing edge. */
@@ -55,7 +56,7 @@ function meet(inner: PanelPlace, outer: PanelPlace, wing: Wing, washoutBy: Washo
   const atRoot = inner.side !== outer.side;
   const index = outer.number - 1;
   const place = {
-    name: atRoot ? "root" : `${outer.side} ${inner.number}–${outer.number}`,
+    name: jointName(outer.side, atRoot ? 0 : inner.number),
     side: atRoot ? "root" : outer.side,
     ...{ inner, outer },
     distance: wing[outer.side].stations.distance[index] ?? Number.NaN,

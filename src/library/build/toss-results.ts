@@ -27,6 +27,7 @@ const tossResultsRecord = record(
       ratio_doubt: number("1", "how far off the mean may be, 95 %; 0 of a single toss"),
       sink: number("m/s", "median; 0 where none was timed"),
       sink_spread: number("m/s", "standard deviation; 0 where fewer than two were timed"),
+      sink_doubt: number("m/s", "how far off the mean may be, 95 %; 0 where fewer than two were timed"),
       tell_apart: number(
         "1",
         "least difference in glide ratio that as many tosses again could tell, 95 %; 0 of a single toss",
@@ -127,6 +128,7 @@ export const tossResults = define({
         ratio_doubt: groups.map(({ doubt }) => doubt),
         sink: groups.map(({ sink }) => sink),
         sink_spread: groups.map(({ sinkSpread }) => sinkSpread),
+        sink_doubt: groups.map(({ sinkDoubt }) => sinkDoubt),
         tell_apart: groups.map(({ apart }) => apart),
         did: groups.map(({ did }) => did),
         verdict: groups.map((group, k) => verdict(group, groups[k - 1], expected_ratio, expected_sink)),
@@ -148,6 +150,8 @@ interface Group {
   readonly doubt: number;
   readonly sink: number;
   readonly sinkSpread: number;
+  readonly timed: number;
+  readonly sinkDoubt: number;
   readonly apart: number;
   readonly did: Behaviour;
 }
@@ -163,13 +167,19 @@ function summed(rows: readonly { ratio: number; sink: number | null; did: Behavi
     ratio: median(ratios),
     least: Math.min(...ratios),
     most: Math.max(...ratios),
-    doubt: count < 2 ? 0 : (studentT(count - 1) * spread) / Math.sqrt(count),
+    doubt: doubtOf(count, spread),
     sink: sinks.length === 0 ? 0 : median(sinks),
     sinkSpread: deviation(sinks),
+    timed: sinks.length,
+    sinkDoubt: doubtOf(sinks.length, deviation(sinks)),
     apart: count < 2 ? 0 : studentT(2 * count - 2) * spread * Math.sqrt(2 / count),
     did: kinds.reduce((most, each) => (times(each) > times(most) ? each : most)),
   };
 }
+
+/** How far off a mean may be, 95 %; 0 of a single value, which tells nothing of it. */
+const doubtOf = (count: number, spread: number): number =>
+  count < 2 ? 0 : (studentT(count - 1) * spread) / Math.sqrt(count);
 
 function verdict(group: Group, before: Group | undefined, ratio: number | undefined, sink: number | undefined): string {
   if (group.count < 3) return `only ${group.count} ${group.count === 1 ? "toss" : "tosses"}: three at least`;
@@ -182,9 +192,13 @@ function verdict(group: Group, before: Group | undefined, ratio: number | undefi
         : `glides ${numberText(Math.abs(off / ratio), "%")} ${off > 0 ? "better" : "worse"} than predicted`,
     );
   }
-  if (sink !== undefined && group.sink > 0) {
-    const off = group.sink / sink - 1;
-    told.push(`sinks ${numberText(Math.abs(off), "%")} ${off > 0 ? "faster" : "slower"} than predicted`);
+  if (sink !== undefined && group.timed >= 3) {
+    const off = group.sink - sink;
+    told.push(
+      Math.abs(off) <= group.sinkDoubt
+        ? "sinks as predicted, as far as they can tell"
+        : `sinks ${numberText(Math.abs(off / sink), "%")} ${off > 0 ? "faster" : "slower"} than predicted`,
+    );
   }
   if (before && before.count >= 3) {
     const off = group.ratio - before.ratio;

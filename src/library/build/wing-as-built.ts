@@ -7,6 +7,7 @@ import { type Wing, wingRecord } from "../shape/wing-record.ts";
 import { boolean, define, number, type Refuse, record, table, text, type ValueOf } from "../spec.ts";
 import { type BuildError, errorsOf } from "./build-errors.ts";
 import { asPanels, type BuiltPanel, builtPanels, type Measured, measuredTable } from "./built-panels.ts";
+import { jointName } from "./joint-name.ts";
 
 const wingAsBuiltRecord = record(
   "wing_as_built",
@@ -24,6 +25,9 @@ const wingAsBuiltRecord = record(
       left_washout: number("deg", "nose-down angle of the left one as built"),
       washout_apart: number("deg", "right less left, against the plan"),
       washout_doubt: number("deg", "how far off that difference may be for the measuring alone"),
+      planned_thickness: number("mm", "planned thickness of the right one"),
+      right_thickness: number("mm", "thickness of the right one as sanded, or as planned where it is not measured"),
+      left_thickness: number("mm", "the same of the left one"),
     }),
     joints: table("each joint", {
       joint: text("the joint"),
@@ -67,6 +71,7 @@ export const wingAsBuilt = define({
     root_height: number("mm", "root's lower face above the table", { default: 0 }),
     height_error: number("mm", "how far off a height may be", { above: 0, default: 0.0005 }),
     length_error: number("mm", "how far off a length may be", { min: 0, default: 0.0005 }),
+    mass_error: number("g", "how far off the mass of a panel may be", { above: 0, default: 1e-5 }),
     tolerance: number("deg", "what a joint may be off", { above: 0, default: degrees(1) }),
     mass: number("g", "mass of the whole glider, to tell what unlike panels do", { above: 0, optional: true }),
     speed: number("m/s", "speed of the glide", { above: 0, default: 5 }),
@@ -85,6 +90,7 @@ export const wingAsBuilt = define({
     "Washout is that of each panel's outer end. Without rear heights it is taken as planned.",
     "Doubts are added up as squares: every height by itself. A table that is not flat counts twice.",
     "Roll rates hold the glider straight and tell which error weighs most. What the flow makes of it: put wing into glider(…), then rolling_tendency and circle.",
+    "Thicknesses are those of the panels as sanded: a joint is resanded by the thinner of its two.",
     "Damp turns panels: measure incidence again before flying.",
   ],
   sources: [
@@ -153,6 +159,9 @@ export const wingAsBuilt = define({
         washout_doubt: index.map((k) =>
           measured.right_rear && measured.left_rear ? (2 * height_error) / at(wing.right.tip_chord, k) : 0,
         ),
+        planned_thickness: index.map((k) => at(wing.right.thickness, k)),
+        right_thickness: index.map((k) => panelOf("right", k).thickness),
+        left_thickness: index.map((k) => panelOf("left", k).thickness),
       },
       joints: jointRows(wing, sides, given),
       errors: {
@@ -197,24 +206,21 @@ function jointRows(
   given: { tolerance: number; height_error: number; length_error: number },
 ): WingAsBuilt["joints"] {
   const doubtOf = (panel: BuiltPanel) => cantDoubt(panel, given.height_error, given.length_error);
-  const row = (joint: string, planned: number, outer: BuiltPanel, inner: BuiltPanel | null, thickness: number) => {
-    const built = outer.cant - (inner?.cant ?? 0);
-    return { joint, planned, built, doubt: Math.hypot(doubtOf(outer), inner ? doubtOf(inner) : 0), thickness };
-  };
+  // The thinner of two panels is the one whose edge the other has to meet.
+  const row = (joint: string, planned: number, built: number, outer: BuiltPanel, inner: BuiltPanel) => ({
+    ...{ joint, planned, built },
+    doubt: Math.hypot(doubtOf(outer), doubtOf(inner)),
+    thickness: Math.min(outer.thickness, inner.thickness),
+  });
   const [r0, l0] = [right[0] as BuiltPanel, left[0] as BuiltPanel];
   const rootPlan = (wing.right.cant[0] ?? 0) + (wing.left.cant[0] ?? 0);
-  const root = {
-    joint: "root",
-    planned: rootPlan,
-    built: r0.cant + l0.cant,
-    doubt: Math.hypot(doubtOf(r0), doubtOf(l0)),
-    thickness: wing.right.thickness[0] ?? 0,
-  };
+  const root = row(jointName("right", 0), rootPlan, r0.cant + l0.cant, r0, l0);
   const further = (["right", "left"] as const).flatMap((side) => {
     const panels = side === "right" ? right : left;
     return panels.slice(1).map((outer, k) => {
       const plan = (wing[side].cant[k + 1] ?? 0) - (wing[side].cant[k] ?? 0);
-      return row(`${side} ${k + 1}–${k + 2}`, plan, outer, panels[k] as BuiltPanel, wing[side].thickness[k + 1] ?? 0);
+      const inner = panels[k] as BuiltPanel;
+      return row(jointName(side, k + 1), plan, outer.cant - inner.cant, outer, inner);
     });
   });
   const rows = [root, ...further];

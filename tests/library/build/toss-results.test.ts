@@ -65,6 +65,18 @@ describe("a toss log", () => {
     expect(sink).toBeCloseTo(1.8 / 2.4, 12);
     expect(changes.verdict[0]).toMatch(/worse than predicted; sinks 25% faster than predicted/);
   });
+  test("calls no sink slow or fast that so few tosses cannot tell, and says nothing of it from fewer than three", () => {
+    const tosses = (times: readonly number[]) => times.map((time): Toss => ["a", 12, "straight", time]);
+    const wide = log(tosses([2.2, 2.5, 2.7]), { expected_sink: 0.7 }).changes;
+    expect(wide.verdict[0]).toBe("sinks as predicted, as far as they can tell");
+    // Three of 1.8 m: Student's t is 4.303 at two degrees of freedom.
+    const sinks = [2.2, 2.5, 2.7].map((time) => 1.8 / time);
+    const mean = sinks.reduce((sum, each) => sum + each, 0) / 3;
+    const spread = Math.sqrt(sinks.reduce((sum, each) => sum + (each - mean) ** 2, 0) / 2);
+    expect(wide.sink_doubt[0]).toBeCloseTo((4.303 * spread) / Math.sqrt(3), 9);
+    expect(log(tosses([2.44, 2.45, 2.46]), { expected_sink: 0.7 }).changes.verdict[0]).toMatch(/^sinks 4\.96% faster/);
+    expect(log(tosses([2.4, 0, 0]), { expected_sink: 0.7 }).changes.verdict[0]).not.toMatch(/sinks/);
+  });
   test("is refused without a toss, and for what no toss does", () => {
     expect(() => log([])).toThrow(/No toss is logged/);
     expect(() => log(three("a", [9], "stall"))).toThrow(/Did you mean "stalls"/);

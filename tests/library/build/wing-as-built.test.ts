@@ -4,6 +4,7 @@ import { panelPlaces } from "../../../src/library/build/panel-place.ts";
 import { type WingAsBuilt, wingAsBuilt } from "../../../src/library/build/wing-as-built.ts";
 import { sampleGlider } from "../../../src/library/glide/sample-gliders.ts";
 import { rollingTendency } from "../../../src/library/motion/rolling-tendency.ts";
+import { numberText } from "../../../src/library/number-text.ts";
 import { degrees } from "../../../src/library/numerics/degrees.ts";
 import type { Panels } from "../../../src/library/shape/panel-columns.ts";
 import { buildWing } from "../../../src/library/shape/wing.ts";
@@ -126,6 +127,21 @@ describe("a wing as it was built", () => {
     expect(remedy("root")).toBe("leave it");
     expect(remedy("right 1–2")).toMatch(/folds too little.*1.5 deg more off each edge/);
     expect(remedy("left 2–3")).toMatch(/folds too far.*1.5 deg less/);
+  });
+
+  test("takes measured thicknesses into the wing that flies, and resands a joint by the thinner of its two", () => {
+    const off = build(withColumns(ploverPanels, { break: [degrees(3), degrees(4), degrees(11)] }));
+    const thin = { right_thickness: [0.0031, 0.0018, 0.0019], left_thickness: [0.0032, 0.0023, 0.0019] };
+    const { wing, joints, panels } = check(ploverWing, { ...heightsOf(off), ...thin });
+    expect(wing.right.thickness).toEqual(thin.right_thickness);
+    expect(wing.left.thickness).toEqual(thin.left_thickness);
+    expect(panels.right_thickness).toEqual(thin.right_thickness);
+    expect(panels.planned_thickness).toEqual(ploverPanels.thickness);
+    // Half of 3 deg on 1.8 mm and on 2.3 mm of wood.
+    const wood = (name: string) => joints.remedy[joints.joint.indexOf(name)];
+    expect(wood("right 1–2")).toContain(`${numberText(0.0018 * Math.tan(degrees(1.5)), "mm")} at the upper edge`);
+    expect(wood("left 1–2")).toContain(`${numberText(0.0023 * Math.tan(degrees(1.5)), "mm")} at the upper edge`);
+    expect(check(ploverWing, heightsOf(off)).wing.right.thickness).toEqual(ploverPanels.thickness);
   });
 
   test("says what unlike panels weigh on the roll, and the tip weight that cures it", () => {
