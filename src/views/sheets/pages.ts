@@ -33,7 +33,7 @@ export const mostPages = 60;
 
 /**
  * The pages of parts at true size. What fits on one page is never cut: such parts are packed, unturned; a larger one goes
- * over as many pages as it needs, which overlap. Null where that would be more than `mostPages`.
+ * over as many pages as it needs, which overlap, and shares them with others that are as long. Null where that would be more than `mostPages`.
  */
 export function pagesOf(parts: readonly Part[], { area }: Paper): Page[] | null {
   const [roomAcross, roomUp] = [area.width - 2 * inset, area.height - 2 * inset];
@@ -50,19 +50,50 @@ export function pagesOf(parts: readonly Part[], { area }: Paper): Page[] | null 
     placed: rects.map(({ part, x, y }) => ({ part, x: inset + x, y: area.height - inset - y - part.height })),
     piece: null,
   }));
-  for (const part of parts) {
-    if (fits(part)) continue;
-    const columns = piecesFor(part.width + 2 * inset, area.width);
-    const rows = piecesFor(part.height + 2 * inset, area.height);
+  for (const group of groupsOf(
+    parts.filter((part) => !fits(part)),
+    [roomAcross, roomUp],
+  )) {
+    const columns = piecesFor(group.width + 2 * inset, area.width);
+    const rows = piecesFor(group.height + 2 * inset, area.height);
     if (pages.length + columns * rows > mostPages) return null;
     for (let row = rows - 1; row >= 0; row--) {
       for (let column = 0; column < columns; column++) {
-        const placed = { part, x: inset - column * (area.width - overlap), y: inset - row * (area.height - overlap) };
-        pages.push({ placed: [placed], piece: { column, row, columns, rows } });
+        const [left, below] = [column * (area.width - overlap), row * (area.height - overlap)];
+        const placed = group.placed
+          .map(({ part, x, y }) => ({ part, x: inset + x - left, y: inset + y - below }))
+          .filter(({ part, x, y }) => x < area.width && x + part.width > 0 && y < area.height && y + part.height > 0);
+        pages.push({ placed, piece: { column, row, columns, rows } });
       }
     }
   }
   return pages.length > mostPages ? null : pages;
+}
+
+/** Parts too large for a page that share a row or a column of pages. */
+interface Group {
+  readonly placed: Placed[];
+  width: number;
+  height: number;
+}
+
+/** Long narrow parts above each other, or beside each other where they are tall, as many as a page has room for. */
+function groupsOf(parts: readonly Part[], [roomAcross, roomUp]: readonly [number, number]): Group[] {
+  const groups: Group[] = [];
+  for (const part of parts) {
+    const above = groups.find(({ height }) => height + gap + part.height <= roomUp);
+    const beside = groups.find(({ width }) => width + gap + part.width <= roomAcross);
+    if (above) {
+      above.placed.push({ part, x: 0, y: above.height + gap });
+      above.height += gap + part.height;
+      above.width = Math.max(above.width, part.width);
+    } else if (beside) {
+      beside.placed.push({ part, x: beside.width + gap, y: 0 });
+      beside.width += gap + part.width;
+      beside.height = Math.max(beside.height, part.height);
+    } else groups.push({ placed: [{ part, x: 0, y: 0 }], width: part.width, height: part.height });
+  }
+  return groups;
 }
 
 interface PackedPart {

@@ -96,6 +96,28 @@ test("the pages of a part too large for one show all of it, and two neighbours t
   );
 });
 
+test("long parts share their pages, each of them whole over all of these and clear of the others", () => {
+  const paper = paperOf({ lies: "across" });
+  const pages = pagesOf([part("front rail", 480, 62), part("rear rail", 460, 61), part("base", 500, 78)], paper) ?? [];
+  // The area is 168 mm high: both rails on two pages, the base on two of its own.
+  expect(pages.map(({ placed }) => placed.map(({ part: { name } }) => name))).toEqual([
+    ["front rail", "rear rail"],
+    ["front rail", "rear rail"],
+    ["base"],
+    ["base"],
+  ]);
+  const [left, right] = pages;
+  const [front, rear] = left?.placed ?? [];
+  expect((rear?.y ?? 0) - (front?.y ?? 0) - 62).toBeGreaterThan(3);
+  expect((rear?.y ?? 0) + 61).toBeLessThan(paper.area.height);
+  left?.placed.forEach(({ part: { width }, x, y }, index) => {
+    const other = right?.placed[index];
+    expect(other?.y).toBe(y);
+    expect(x - (other?.x ?? 0)).toBeCloseTo(paper.area.width - overlap, 9);
+    expect((other?.x ?? 0) + width).toBeLessThan(paper.area.width);
+  });
+});
+
 test("what would take too many pages is refused, not cut short", () => {
   expect(pagesOf([part("barn door", 5000, 5000)], paperOf({}))).toBe(null);
   const many = Array.from({ length: 80 }, (_, i) => part(`p${i}`, 150, 200));
