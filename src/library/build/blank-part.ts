@@ -107,14 +107,22 @@ function upperEnd(face: readonly Point[], edges: readonly Edge[], kinds: readonl
   return [moved[before] as Point, moved[index] as Point];
 }
 
-function bevelLabel({ bevel, end, skew }: PanelEdge, to: (place: Point) => Point, panel: PanelPlace) {
+/** How an edge is sanded: its bevel, and what that takes off the face that ends short. */
+function bevelWords({ bevel, off }: PanelEdge): string {
+  const hundredths = Math.round(off * 1e5);
+  if (hundredths === 0) return "square";
+  return `bevel ${numberText(Math.abs(bevel), "deg")}: ${numberText(hundredths / 1e5, "mm")} off ${bevel < 0 ? "below" : "above"}`;
+}
+
+function bevelLabel(edge: PanelEdge, to: (place: Point) => Point, panel: PanelPlace) {
+  const { end, skew } = edge;
   const { length, sweep, root_chord, tip_chord } = panel;
   const isRoot = end === "inboard";
   const [chord, start, front] = isRoot ? [root_chord, 0, 0] : [tip_chord, length, sweep];
   const inward = Math.min(0.005, length / 6) * (isRoot ? 1 : -1);
   const at: Point = [start + Math.tan(skew) * (chord / 2) + inward / Math.cos(skew), front + chord / 2];
   return {
-    text: `bevel ${numberText(Math.abs(bevel), "deg")} ${bevel < 0 ? "below" : "above"}`,
+    text: bevelWords(edge),
     at: to(at),
     angle: readingAngle(to(at), to([at[0] + Math.sin(skew), at[1] + Math.cos(skew)])),
   };

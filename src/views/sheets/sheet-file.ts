@@ -2,6 +2,7 @@ import type { Result, SheetCell } from "../../cells/index.ts";
 import { cutterDxf } from "./cutter-dxf.ts";
 import { cutterSvg } from "./cutter-svg.ts";
 import { cuttingPlan } from "./cutting-plan.ts";
+import { drawnLines } from "./drawn-lines.ts";
 import type { PageDrawing } from "./marks.ts";
 import { type SheetHead, sheetPages } from "./page-drawing.ts";
 import { mostPages } from "./pages.ts";
@@ -25,7 +26,7 @@ export function makeSheet(
 ): MadeSheet | string {
   const pattern = patternOf(result);
   if (!pattern) return sheetWords.noPattern(cell.of);
-  const parts = writtenParts(partsOf(pattern));
+  const parts = writtenParts(partsOf(pattern).map(drawnLines));
   if (parts.length === 0) return sheetWords.noParts(cell.of);
   const pages = sheetPages(parts, paperOf(cell), head);
   return pages ? { parts, pages } : sheetWords.tooManyPages(mostPages);

@@ -62,6 +62,9 @@ test("the DXF, read back by another library, has the same in millimetres on laye
   expect(sizesOf(cuts.map(({ vertices }) => vertices.map(({ x, y }) => [x, y] as const)))).toEqual(outlines);
   const texts = entities.filter((each): each is ITextEntity => each.type === "TEXT");
   expect(texts.map(({ layer, text }) => `${layer}: ${text}`)).toContain("text: right 1, 2 mm");
+  // 2 mm · tan 3° and 2 mm · tan 4°.
+  expect(texts.map(({ text }) => text)).toContain("bevel 3 deg: 0.1 mm off above");
+  expect(texts.map(({ text }) => text)).toContain("bevel 4 deg: 0.14 mm off above");
   expect(new Set(entities.map(({ layer }) => layer))).toEqual(new Set(["cut", "score", "text"]));
 });
 
