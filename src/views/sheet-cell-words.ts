@@ -24,12 +24,12 @@ export const words = {
   moved: ({ part, before, now, written, gone }: Moved) => {
     if (before === null) return `${part} is new: ${now}`;
     if (now === null) return `${part} is gone; it was ${before}`;
-    const said = [
+    if (before === now && gone.length + written.length === 0) return `${part}: its lines moved within ${now}`;
+    return [
+      ...(before === now ? [`${part} (${now})`] : [`${part}: was ${before}, is ${now}`]),
       ...(gone.length > 0 ? [`it said ${quoted(gone)}`] : []),
-      ...(written.length > 0 ? [`it says ${quoted(written)}`] : []),
-    ];
-    if (before !== now) return [`${part}: was ${before}, is ${now}`, ...said].join("; ");
-    return said.length > 0 ? `${part}: ${said.join(", now ")}` : `${part}: its lines moved within ${now}`;
+      ...(written.length > 0 ? [`${gone.length > 0 ? "now it says" : "it says"} ${quoted(written)}`] : []),
+    ].join("; ");
   },
   fields: { paper: "paper", lies: "how it lies" },
 } as const;

@@ -88,7 +88,7 @@ test("files of a sheet are handed over, the PDF at true size too, and a later ed
   await page.keyboard.press("ArrowRight");
   await expect.poll(() => sheet(page).locator(".moved-since").textContent()).toContain("do not cut from the old sheet");
   expect(await sheet(page).locator(".moved-since li").first().textContent()).toMatch(
-    /right 2: was 80\.0 × 60\.0 mm, 2 mm thick, is 8/,
+    /right 2: was 80\.0 × 60\.0 × 2 mm, is 8/,
   );
   await page.keyboard.press("ArrowLeft");
   await expect.poll(() => sheet(page).locator(".moved-since").count()).toBe(0);

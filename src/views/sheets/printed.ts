@@ -62,7 +62,7 @@ function keptOf({ name, thickness, width, height, strokes, labels }: Part): stri
       take(Math.round(y / grid));
     }
   }
-  const size = `${width.toFixed(1)} × ${height.toFixed(1)} mm, ${Math.round(thickness * 100) / 100} mm thick`;
+  const size = `${width.toFixed(1)} × ${height.toFixed(1)} × ${Math.round(thickness * 100) / 100} mm`;
   // A bevel that is written on a part is sanded by what is written. The name has the thickness with it, which is told as size.
   const words = [...new Set(labels.map(({ text }) => text).filter((text) => !text.startsWith(name)))];
   return [size, (mark >>> 0).toString(16).padStart(8, "0"), ...words].join(between);

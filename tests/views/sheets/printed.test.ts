@@ -39,10 +39,10 @@ const changed = { written: [], gone: [] };
 test("another size, another line within the same size, a new part and one that is gone are told, then and now", () => {
   const printed = printedNow([part("left", 100), part("right", 100), part("fin", 50)], "2026-11-25");
   expect(movedSince(printed, [part("left", 102), part("right", 100, 12), part("tail", 60)])).toEqual([
-    { part: "left", before: "100.0 × 40.0 mm, 2 mm thick", now: "102.0 × 40.0 mm, 2 mm thick", ...changed },
-    { part: "right", before: "100.0 × 40.0 mm, 2 mm thick", now: "100.0 × 40.0 mm, 2 mm thick", ...changed },
-    { part: "tail", before: null, now: "60.0 × 40.0 mm, 2 mm thick", ...changed },
-    { part: "fin", before: "50.0 × 40.0 mm, 2 mm thick", now: null, ...changed },
+    { part: "left", before: "100.0 × 40.0 × 2 mm", now: "102.0 × 40.0 × 2 mm", ...changed },
+    { part: "right", before: "100.0 × 40.0 × 2 mm", now: "100.0 × 40.0 × 2 mm", ...changed },
+    { part: "tail", before: null, now: "60.0 × 40.0 × 2 mm", ...changed },
+    { part: "fin", before: "50.0 × 40.0 × 2 mm", now: null, ...changed },
   ]);
 });
 
@@ -55,7 +55,9 @@ test("a part whose outline stays but whose wood or bevel changes is told of", ()
   const printed = printedNow([bevelled("bevel 3 deg above", 2)], "2026-11-25");
   expect(movedSince(printed, [bevelled("bevel 3 deg above", 2)])).toEqual([]);
   const thicker = movedSince(printed, [bevelled("bevel 3 deg above", 2.4)]);
-  expect(thicker.map(words.moved)).toEqual(["left: was 100.0 × 40.0 mm, 2 mm thick, is 100.0 × 40.0 mm, 2.4 mm thick"]);
+  expect(thicker.map(words.moved)).toEqual(["left: was 100.0 × 40.0 × 2 mm, is 100.0 × 40.0 × 2.4 mm"]);
   const steeper = movedSince(printed, [bevelled("bevel 4 deg above", 2)]);
-  expect(steeper.map(words.moved)).toEqual(["left: it said “bevel 3 deg above”, now it says “bevel 4 deg above”"]);
+  expect(steeper.map(words.moved)).toEqual([
+    "left (100.0 × 40.0 × 2 mm); it said “bevel 3 deg above”; now it says “bevel 4 deg above”",
+  ]);
 });
