@@ -1,5 +1,5 @@
-/** How long nothing may have moved, in ms. */
-const pause = 60;
+/** How long nothing may have moved, in ms: longer than a hand halts while it drags on. */
+const pause = 250;
 
 /** How long tasks run at least before others have their turn, in ms: a browser that is never idle gets on, too. */
 const turn = 4;
