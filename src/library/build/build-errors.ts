@@ -86,9 +86,16 @@ function twistRemedy(twist: number, panel: number, chord: number): string {
   return (
     `wash the ${more} panel ${panel} out by ${numberText(size, "deg")}, or the ${less} one in: its trailing edge ` +
     `${numberText(chord * Math.sin(size), "mm")} up against its leading edge. Damp it, twist, and let it dry pinned down; ` +
-    "or bend up a tab, and measure again before flying"
+    `or bend the last tenth of its chord up as a tab, along the whole panel, by about ${numberText(size / tabEffect, "deg")}. Measure again before flying`
   );
 }
+
+/**
+ * How far a tab of a tenth of the chord turns the zero-lift angle, of its own angle: τ = 1 − (θ − sin θ)/π at the hinge
+ * cos θ = 2·0.1 − 1 (Glauert, ARC R&M 1095, 1927). Thin air at small chords takes some of that off again.
+ */
+const hinge = Math.acos(2 * 0.1 - 1);
+const tabEffect = 1 - (hinge - Math.sin(hinge)) / Math.PI;
 
 /** Where both panels are weighed and the glider's mass is known: their difference at the panel's middle. */
 function massError(

@@ -28,6 +28,10 @@ const wingAsBuiltRecord = record(
       planned_thickness: number("mm", "planned thickness of the right one"),
       right_thickness: number("mm", "thickness of the right one as sanded, or as planned where it is not measured"),
       left_thickness: number("mm", "the same of the left one"),
+      thickness_doubt: number(
+        "mm",
+        "how far off each of these may be for the measuring alone; 0 where none is measured",
+      ),
     }),
     joints: table("each joint", {
       joint: text("the joint"),
@@ -71,6 +75,7 @@ export const wingAsBuilt = define({
     root_height: number("mm", "root's lower face above the table", { default: 0 }),
     height_error: number("mm", "how far off a height may be", { above: 0, default: 0.0005 }),
     length_error: number("mm", "how far off a length may be", { min: 0, default: 0.0005 }),
+    thickness_error: number("mm", "how far off a thickness may be", { above: 0, default: 0.00005 }),
     mass_error: number("g", "how far off the mass of a panel may be", { above: 0, default: 1e-5 }),
     tolerance: number("deg", "what a joint may be off", { above: 0, default: degrees(1) }),
     mass: number("g", "mass of the whole glider, to tell what unlike panels do", { above: 0, optional: true }),
@@ -97,6 +102,10 @@ export const wingAsBuilt = define({
     { text: "Trigonometry of measured heights; propagation of uncertainty (GUM, first order)", mark: "derived" },
     {
       text: "Roll against roll damping by strips: p = 1.5·δ·V/b of a constant chord whose half is off by δ",
+      mark: "derived",
+    },
+    {
+      text: "H. Glauert, Theoretical relationships for an aerofoil with hinged flap, ARC R&M 1095, 1927: a flap of a tenth of the chord turns the zero-lift angle by 0.4 of its own",
       mark: "derived",
     },
     {
@@ -162,6 +171,9 @@ export const wingAsBuilt = define({
         planned_thickness: index.map((k) => at(wing.right.thickness, k)),
         right_thickness: index.map((k) => panelOf("right", k).thickness),
         left_thickness: index.map((k) => panelOf("left", k).thickness),
+        thickness_doubt: index.map(() =>
+          measured.right_thickness || measured.left_thickness ? given.thickness_error : 0,
+        ),
       },
       joints: jointRows(wing, sides, given),
       errors: {

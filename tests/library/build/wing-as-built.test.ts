@@ -76,6 +76,8 @@ describe("a wing as it was built", () => {
     // The left is washed out too far, so the wing rolls to the left; the right is to follow it.
     expect(found.roll_rate).toBeLessThan(0);
     expect(found.remedy).toMatch(/^wash the right panel 3 out by 1 deg/);
+    // Flap effectiveness at a tenth of the chord, 0.396, stands in Glauert's theory of 1927: 1 deg of twist is 2.53 deg of tab.
+    expect(found.remedy).toMatch(/tab, along the whole panel, by about 2\.53 deg/);
   });
 
   test("does not blame what a ruler cannot tell, and says to read finer", () => {
@@ -137,6 +139,7 @@ describe("a wing as it was built", () => {
     expect(wing.left.thickness).toEqual(thin.left_thickness);
     expect(panels.right_thickness).toEqual(thin.right_thickness);
     expect(panels.planned_thickness).toEqual(ploverPanels.thickness);
+    expect(panels.thickness_doubt).toEqual([0.00005, 0.00005, 0.00005]);
     // Half of 3 deg on 1.8 mm and on 2.3 mm of wood.
     const wood = (name: string) => joints.remedy[joints.joint.indexOf(name)];
     expect(wood("right 1–2")).toContain(`${numberText(0.0018 * Math.tan(degrees(1.5)), "mm")} at the upper edge`);
