@@ -1,21 +1,25 @@
 import { numberText } from "../number-text.ts";
 import type { Half } from "../shape/half-record.ts";
 import type { Panels } from "../shape/panel-columns.ts";
+import type { Wing } from "../shape/wing-record.ts";
 import { type FieldValues, number, type Refuse, table } from "../spec.ts";
 
 /** What was measured of a finished wing, one row a panel, the root panel first. */
 export const measuredTable = table("what was measured, one row a panel, the root panel first", {
   right_height: number("mm", "lower face above the table at the leading edge of the panel's outer end, right"),
-  left_height: number("mm", "the same on the left"),
-  right_rear: number("mm", "the same at the trailing edge, right", { optional: true }),
-  left_rear: number("mm", "the same at the trailing edge, left", { optional: true }),
-  right_length: number("mm", "length of the lower face; left out, as planned", { above: 0, optional: true }),
-  left_length: number("mm", "the same on the left", { above: 0, optional: true }),
+  left_height: number("mm", "lower face above the table at the leading edge of the panel's outer end, left"),
+  right_rear: number("mm", "lower face above the table at the trailing edge there, right", { optional: true }),
+  left_rear: number("mm", "lower face above the table at the trailing edge there, left", { optional: true }),
+  right_length: number("mm", "length of the lower face, right; left out, as planned", { above: 0, optional: true }),
+  left_length: number("mm", "length of the lower face, left; left out, as planned", { above: 0, optional: true }),
   right_thickness: number("mm", "thickness of the panel as sanded, right; left out, as planned", {
     above: 0,
     optional: true,
   }),
-  left_thickness: number("mm", "the same on the left", { above: 0, optional: true }),
+  left_thickness: number("mm", "thickness of the panel as sanded, left; left out, as planned", {
+    above: 0,
+    optional: true,
+  }),
   right_mass: number("g", "mass of the panel, right", { above: 0, optional: true }),
   left_mass: number("g", "mass of the panel, left", { above: 0, optional: true }),
 });
@@ -30,6 +34,35 @@ export interface BuiltPanel {
 }
 
 /**
+ * Refuses what does not fit the wing: fewer rows or more than it has panels (of unlike halves, the one that has more), and
+ * what can only be told right against left but was measured on one side alone.
+ */
+export function refuseMisfit(wing: Pick<Wing, "right" | "left">, measured: Measured, refuse: Refuse): void {
+  const count = Math.max(wing.right.length.length, wing.left.length.length);
+  for (const [name, column] of Object.entries(measured)) {
+    if (column === undefined || column.length === count) continue;
+    refuse(
+      "measured",
+      column.length < count
+        ? `The column ${name} has ${column.length} of ${count} panels. Measure panel ${column.length + 1} too, and give it a row.`
+        : `The column ${name} has ${column.length} rows, and the wing has ${count} ${count === 1 ? "panel" : "panels"} a side. Take out the row that is none of them.`,
+    );
+  }
+  for (const of of ["rear", "mass"] as const) {
+    for (const [side, other] of [
+      ["right", "left"],
+      ["left", "right"],
+    ] as const) {
+      if (!measured[`${side}_${of}`] || measured[`${other}_${of}`]) continue;
+      refuse(
+        "measured",
+        `There is a column ${side}_${of} and no ${other}_${of}, so the sides cannot be told apart. Measure both, or leave both out.`,
+      );
+    }
+  }
+}
+
+/**
  * Cant and twist of each panel of one half: sin cant = rise of the leading edge over the panel's length; sin twist = rise
  * of the trailing edge over the leading edge, over chord · cos cant (derived). Twist not measured is as planned.
  */
@@ -40,14 +73,6 @@ export function builtPanels(
   start: number,
   refuse: Refuse,
 ): BuiltPanel[] {
-  const count = half.length.length;
-  for (const [name, column] of Object.entries(measured)) {
-    if (column === undefined || column.length >= count) continue;
-    refuse(
-      "measured",
-      `The column ${name} has ${column.length} of ${count} panels. Measure panel ${column.length + 1} too, and give it a row.`,
-    );
-  }
   const heights = measured[`${side}_height`];
   const rears = measured[`${side}_rear`];
   const lengths = measured[`${side}_length`];

@@ -6,7 +6,7 @@ import { buildWing } from "../shape/wing.ts";
 import { type Wing, wingRecord } from "../shape/wing-record.ts";
 import { boolean, define, number, type Refuse, record, table, text, type ValueOf } from "../spec.ts";
 import { type BuildError, errorsOf } from "./build-errors.ts";
-import { asPanels, type BuiltPanel, builtPanels, type Measured, measuredTable } from "./built-panels.ts";
+import { asPanels, type BuiltPanel, builtPanels, type Measured, measuredTable, refuseMisfit } from "./built-panels.ts";
 import { jointName } from "./joint-name.ts";
 
 const wingAsBuiltRecord = record(
@@ -87,7 +87,8 @@ export const wingAsBuilt = define({
   formula:
     "sin cant = rise/length; sin washout = rise of the trailing edge / (chord · cos cant); doubt of a cant = √(2·height_error² + (sin cant · length_error)²)/(length · cos cant); roll rate by strip theory",
   errors: [
-    "A column has fewer rows than the wing has panels.",
+    "A column has fewer rows than the wing has panels, or more.",
+    "Trailing edges or masses are measured on one side alone.",
     "A rise is as long as the panel, or a trailing edge stands off by half the chord.",
   ],
   assumptions: [
@@ -138,6 +139,7 @@ export const wingAsBuilt = define({
   ],
   compute: (given, refuse) => {
     const { wing, measured, root_height, height_error, length_error } = given;
+    refuseMisfit(wing, measured, refuse);
     const sides = measure(wing, measured, root_height, refuse);
     const built = wingOf(wing, sides, refuse);
     const dihedral = (of: Wing) => equivalentDihedral.compute({ wing: of }, refuse);

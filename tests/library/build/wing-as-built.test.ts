@@ -167,6 +167,15 @@ describe("measurements that cannot be", () => {
       /column left_height has 2 of 3 panels. Measure panel 3 too/,
     );
   });
+  test("name a column with a row too many, and one that has no counterpart on the other side", () => {
+    const longer = { ...heights, right_height: [...heights.right_height, 0.05] };
+    expect(() => check(ploverWing, longer)).toThrow(/right_height has 4 rows, and the wing has 3 panels a side/);
+    const { left_rear: _left, ...oneRear } = heights;
+    expect(() => check(ploverWing, oneRear)).toThrow(/a column right_rear and no left_rear.*Measure both/);
+    expect(() => check(ploverWing, { ...heights, left_mass: [0.002, 0.001, 0.0005] })).toThrow(
+      /a column left_mass and no right_mass/,
+    );
+  });
   test("name the panel that would stand upright or be twisted off", () => {
     expect(() => check(ploverWing, { ...heights, right_height: [0.2, 0.21, 0.22] })).toThrow(
       /panel right 1 lies .* above/,
