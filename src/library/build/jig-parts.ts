@@ -33,6 +33,7 @@ interface Gusset {
 /** Both rails, gussets and base. Refuses where relief and slots leave too little of a rail. */
 export function jigParts(plan: JigPlan, refuse: Refuse): readonly FlatPart[] {
   const gussets = gussetsOf(plan);
+  refuseCrowded(plan, gussets, refuse);
   for (const rail of [plan.front, plan.rear]) {
     for (const { name, y, height } of gussets) {
       const isRelieved = rail.some((node) => node.kind === "joint" && Math.abs(node.y - y) <= plan.relief / 2);
@@ -69,6 +70,37 @@ function gussetsOf({ front, rear }: JigPlan): readonly Gusset[] {
     ...place,
     height: gussetShare * Math.min(heightAt(front, place.y), heightAt(rear, place.y)),
   }));
+}
+
+/** Least width left between two slots, or beside the last one. */
+const between = 0.001;
+
+/** Refuses slots that run into each other or over a rail's end: the sheet is too thick for so short a panel, or for rails so near. */
+function refuseCrowded(plan: JigPlan, gussets: readonly Gusset[], refuse: Refuse): void {
+  const { front, rear, front_x, rear_x, slot, thickness } = plan;
+  const mm = (length: number) => numberText(length, "mm");
+  if (rear_x - front_x < slot + between) {
+    refuse(
+      "thickness",
+      `The rails stand ${mm(rear_x - front_x)} apart, too near for slots in sheet of ${mm(thickness)}. Take thinner sheet, or move front_x and rear_x apart.`,
+    );
+  }
+  const ordered = [...gussets].sort((a, b) => a.y - b.y);
+  for (const rail of [front, rear]) {
+    const ends = [
+      { name: "left tip", y: (rail[0]?.y ?? 0) - slot / 2 },
+      ...ordered,
+      { name: "right tip", y: (rail.at(-1)?.y ?? 0) + slot / 2 },
+    ];
+    ends.slice(1).forEach(({ name, y }, index) => {
+      const before = ends[index] as { name: string; y: number };
+      if (y - before.y >= slot + between) return;
+      refuse(
+        "thickness",
+        `Between ${before.name} and ${name} there is no room for slots in sheet of ${mm(thickness)}. Take thinner sheet, or make that panel longer.`,
+      );
+    });
+  }
 }
 
 /** A rail seen from behind, so that its right is the wing's: lower edge with slots, upper edge with reliefs. */

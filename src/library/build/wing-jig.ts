@@ -72,6 +72,7 @@ export const wingJig = define({
     "No straight rail passes under all panels, or a rail that was asked for leaves the wing.",
     "A panel is too short for the jig's foot beside the reliefs.",
     "The base is too low for relief, slot and web.",
+    "The sheet is so thick that slots run into each other.",
     "A bevel is steeper than the steepest allowed.",
   ],
   assumptions: [
@@ -161,6 +162,13 @@ function railPlaces(wing: Wing, front: number | undefined, rear: number | undefi
   const [first, last] = [Math.max(...leading), Math.min(...trailing)];
   const [a, b] = [front ?? first + inside, rear ?? last - inside];
   const mm = (length: number) => numberText(length, "mm");
+  if ((front !== undefined || rear !== undefined) && last - first >= 0.01 && !(b - a >= 0.01)) {
+    refuse(
+      rear === undefined ? "front_x" : "rear_x",
+      `The front rail at ${mm(a)} and the rear one at ${mm(b)}: the rear one has to lie 10 mm or more behind the front one, and both between ` +
+        `${mm(first)} and ${mm(last)}.`,
+    );
+  }
   if (!(b - a >= 0.01)) {
     refuse(
       "wing",

@@ -149,6 +149,22 @@ describe("a jig that cannot be made", () => {
   test("names the rail that is put beside the wing", () => {
     expect(() => jig(ploverWing, { rear_x: 0.07 })).toThrow(/rail at 70 mm leaves a panel/);
   });
+  test("names both rails where they are given in the wrong order or too near", () => {
+    expect(() => jig(ploverWing, { front_x: 0.04, rear_x: 0.02 })).toThrow(
+      /front rail at 40 mm and the rear one at 20 mm.*between 16 mm and 56 mm/,
+    );
+  });
+  test("asks for thinner sheet where its slots would run into each other", () => {
+    expect(() => jig(ploverWing, { thickness: 0.02, front_x: 0.025, rear_x: 0.036 })).toThrow(
+      /rails stand 11 mm apart.*20 mm. Take thinner sheet/,
+    );
+    const short = build(withColumns(ploverPanels, { length: [0.03, 0.08, 0.06] }));
+    expect(() => jig(short, { thickness: 0.02, relief: 0, foot: 0.001 })).toThrow(
+      /^Between .* and gusset .*thinner sheet/,
+    );
+    const tip = build(withColumns(ploverPanels, { length: [0.105, 0.08, 0.012] }));
+    expect(() => jig(tip, { thickness: 0.02, relief: 0, foot: 0.001 })).toThrow(/tip.*thinner sheet/);
+  });
   test("asks for a higher base where slot and relief leave too little", () => {
     expect(() => jig(ploverWing, { base_height: 0.012 })).toThrow(/gusset centre.*Raise base_height/);
   });
