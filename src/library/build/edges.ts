@@ -31,6 +31,19 @@ function edge(joint: JointPlace, panel: PanelPlace): PanelEdge {
   };
 }
 
+/** Refuses a panel thicker than it is deep: no sheet, but a slip of the pen or of the unit. */
+export function refuseThick(panels: readonly PanelPlace[], refuse: Refuse): void {
+  for (const { name, thickness, root_chord, tip_chord } of panels) {
+    const chord = Math.max(root_chord, tip_chord);
+    if (thickness <= chord) continue;
+    refuse(
+      "wing",
+      `Panel ${name} is ${numberText(thickness, "mm")} thick on a chord of ${numberText(chord, "mm")}. Its thickness is that of the sheet: ` +
+        "correct it in the table of panels.",
+    );
+  }
+}
+
 /**
  * Refuses a joint whose bevel is steeper than wood holds at its edge, and a panel that its bevels leave no face of.
  */

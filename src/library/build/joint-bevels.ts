@@ -4,8 +4,9 @@ import { degrees } from "../numerics/degrees.ts";
 import { threePanelWing } from "../shape/sample-wings.ts";
 import { type Wing, wingRecord } from "../shape/wing-record.ts";
 import { choice, define, number, type Refuse, record, table, text, type ValueOf } from "../spec.ts";
-import { edgesOf, type PanelEdge, refuseSteep } from "./edges.ts";
+import { edgesOf, type PanelEdge, refuseSteep, refuseThick } from "./edges.ts";
 import { type JointPlace, jointPlaces, type WashoutBy } from "./joint-place.ts";
+import { panelPlaces } from "./panel-place.ts";
 import { halfNotAll, propHeight, propRate } from "./sanding-prop.ts";
 
 const washoutWays: Readonly<Record<string, WashoutBy>> = { cut: "cut", step: "step" };
@@ -29,6 +30,7 @@ export function cutJoints(
   { wing, washout, steepest }: { wing: Wing; washout: string; steepest: number },
   refuse: Refuse,
 ): { joints: readonly JointPlace[]; edges: readonly PanelEdge[] } {
+  refuseThick(panelPlaces(wing), refuse);
   const joints = jointPlaces(wing, chosen(washout, washoutWays, "washout", refuse));
   const edges = edgesOf(joints);
   refuseSteep(edges, steepest, "wing", refuse);

@@ -69,6 +69,7 @@ export const jointStrips = define({
   errors: [
     "Layers or faces are no whole number.",
     "The steps leave nothing of the narrowest layer.",
+    "Half a strip is wider than a panel is long.",
     "The wing has no joint.",
   ],
   assumptions: [
@@ -106,6 +107,13 @@ export const jointStrips = define({
     if (joints.length === 0) refuse("wing", "The wing is one flat panel: it has no joint to reinforce.");
     const rows = joints.flatMap((joint) => {
       const widest = joint.side === "root" ? root_width : width;
+      const shorter = joint.inner.length < joint.outer.length ? joint.inner : joint.outer;
+      if (widest / 2 > shorter.length) {
+        refuse(
+          joint.side === "root" && given.root_width !== undefined ? "root_width" : "width",
+          `Over the ${joint.name} joint half of the strip is ${numberText(widest / 2, "mm")} wide, and panel ${shorter.name} ${numberText(shorter.length, "mm")} long. Make the strip narrower.`,
+        );
+      }
       return Array.from({ length: layers }, (_, index) => {
         const wide = widest - 2 * step * (layers - 1 - index);
         if (!(wide > 0)) {

@@ -3,6 +3,7 @@ import { numberText } from "../number-text.ts";
 import { threePanelWing } from "../shape/sample-wings.ts";
 import { wingRecord } from "../shape/wing-record.ts";
 import { choice, define, number, record, table, text, type ValueOf } from "../spec.ts";
+import { refuseThick } from "./edges.ts";
 import { type FlatPart, patternOf } from "./flat-part.ts";
 import { type PanelPlace, panelPlaces } from "./panel-place.ts";
 import { patternRecord } from "./pattern-record.ts";
@@ -89,6 +90,7 @@ export const sectionTemplates = define({
   isSlow: true,
   compute: ({ wing, shape, sanded, high_point, camber, card, kerf }, refuse) => {
     const kind = chosen(shape, shapes, "shape", refuse);
+    refuseThick(panelPlaces(wing), refuse);
     const panels = panelPlaces(wing).filter(({ side }) => side === "right" || !wing.mirrored);
     const rows = panels.flatMap((panel) => {
       const cambered = camber ?? wing[panel.side].camber[panel.number - 1] ?? 0;

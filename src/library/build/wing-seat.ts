@@ -45,7 +45,11 @@ export const wingSeat = define({
   result: wingSeatRecord,
   formula:
     "slopes = cants of the two root panels; groove = width/2 · tan(slope); heights from the seat's height and angle, less the stick's upper edge there; shim = chord · tan(1 deg)",
-  errors: ["The glider has no stick.", "The wing would lie below the stick's upper edge."],
+  errors: [
+    "The glider has no stick.",
+    "The seat is wider than the two root panels.",
+    "The wing would lie below the stick's upper edge.",
+  ],
   assumptions: [
     "The seat is a block as long as the root chord; the end template shows its upper edge from the front, the side template its height.",
     "Without a balance point there is no balance mark.",
@@ -71,6 +75,13 @@ export const wingSeat = define({
     if (!stick) return refuse("glider", "It has no stick for the wing to sit on. Give glider(…) one.");
     const first = (list: readonly number[]) => list[0] ?? 0;
     const [right_slope, left_slope] = [first(wing.right.cant), first(wing.left.cant)];
+    const reach = Math.min(first(wing.right.stations.y.slice(1)), Math.abs(first(wing.left.stations.y.slice(1))));
+    if (width / 2 > reach) {
+      refuse(
+        "width",
+        `A seat ${numberText(width, "mm")} wide reaches past the root panels, which end ${numberText(reach, "mm")} from the middle. Make it narrower.`,
+      );
+    }
     const length = first(wing.right.root_chord);
     const angle = seat_angle - first(wing.right.twist);
     const top = (x: number) => {

@@ -92,6 +92,10 @@ describe("joints that cannot be made", () => {
     const steep = build(withColumns(ploverPanels, { break: [degrees(3), degrees(7), degrees(70)] }));
     expect(() => bevels(steep)).toThrow(/right 2–3 joint folds by 70 deg.*limit is 30 deg.*share it/);
   });
+  test("name a panel that is thicker than its chord", () => {
+    const thick = build(withColumns(ploverPanels, { thickness: [0.0032, 0.24, 0.002] }));
+    expect(() => bevels(thick)).toThrow(/Panel right 2 is 240 mm thick on a chord of 70 mm/);
+  });
   test("name the panel whose face the bevels take away", () => {
     const short = build(withColumns(ploverPanels, { length: [0.105, 0.0003, 0.06] }));
     expect(() => bevels(short)).toThrow(/Panel right 2 is 0.3 mm long.*Make it longer/);

@@ -31,3 +31,10 @@ test("strips whose steps leave no width are refused by the name of their joint",
   expect(() => strips(ploverWing, { layers: 4, width: 0.012, step: 0.002 })).toThrow(/root joint.*layer 1 no width/);
   expect(() => strips(ploverWing, { layers: 1.5 })).toThrow(/whole number/);
 });
+
+test("a strip that reaches past a panel is refused by the name of its joint", () => {
+  expect(() => strips(ploverWing, { width: 0.13, root_width: 0.03 })).toThrow(
+    /right 2–3 joint half of the strip is 65 mm wide, and panel right 3 60 mm long/,
+  );
+  expect(() => strips(ploverWing, { root_width: 1 })).toThrow(/Over the root joint/);
+});

@@ -1,8 +1,9 @@
 import { expect, test } from "vitest";
 import { arc, flatBottomed } from "../../../src/library/build/section-curve.ts";
 import { type SectionTemplates, sectionTemplates } from "../../../src/library/build/section-templates.ts";
-import { call } from "../call.ts";
-import { ploverWing } from "../plover.ts";
+import { buildWing } from "../../../src/library/shape/wing.ts";
+import { call, refuse } from "../call.ts";
+import { ploverPanels, ploverWing } from "../plover.ts";
 import { areaOf } from "./strokes.ts";
 
 test("the section of a template holds the share of the blank that sanding leaves", () => {
@@ -31,6 +32,8 @@ test("a wing with equal halves has one set of templates, at the chords of its pa
 
 test("an arc without camber is refused with what to give", () => {
   expect(() => call(sectionTemplates, { wing: ploverWing, shape: "arc" })).toThrow(/Panel right 1 has no camber/);
+  const thick = buildWing({ ...ploverPanels, thickness: [0.0032, 0.24, 0.002] }, undefined, refuse);
+  expect(() => call(sectionTemplates, { wing: thick })).toThrow(/Panel right 2 is 240 mm thick/);
   const { pattern } = call(sectionTemplates, { wing: ploverWing, shape: "arc", camber: 0.05 }) as SectionTemplates;
   expect(pattern.parts.height[0]).toBeCloseTo(0.012 + 0.0037, 9);
 });

@@ -64,3 +64,9 @@ test("a wing that would lie in the stick is refused with what to raise", () => {
   const { stick: _stick, ...without } = sampleGlider;
   expect(() => seat(without)).toThrow(/no stick/);
 });
+
+test("a seat that reaches past the root panels is refused", () => {
+  expect(() => seat({ ...sampleGlider, wing: ploverWing }, { width: 0.25 })).toThrow(
+    /seat 250 mm wide reaches past the root panels, which end 105 mm/,
+  );
+});
