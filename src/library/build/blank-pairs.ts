@@ -19,7 +19,7 @@ const pairsRecord = record(
     spare: number("1", "blanks left over"),
   },
   ({ right, left, pairs }) =>
-    `${pairs.panel.length} pairs, right ${numberText(right, "g")}, left ${numberText(left, "g")}`,
+    `${pairs.panel.length} ${pairs.panel.length === 1 ? "pair" : "pairs"}, right ${numberText(right, "g")}, left ${numberText(left, "g")}`,
 );
 
 /** `blank_pairs(blanks)`: which of the blanks that were weighed go together. */
@@ -39,7 +39,7 @@ export const blankPairs = define({
   result: pairsRecord,
   formula:
     "of each panel's blanks, the two neighbours in mass that differ least; sides by the least |Σ ±difference · arm|",
-  errors: ["A panel has fewer than two blanks.", "A panel's number is not whole."],
+  errors: ["A panel has fewer than two blanks.", "A panel's number is not whole.", "Two blanks have one name."],
   assumptions: [
     "Without arms every panel counts the same.",
     "Cut three or four blanks of a pair's panel from one sheet: then a good pair is among them.",
@@ -82,6 +82,9 @@ export const blankPairs = define({
     }));
     const panels = [...new Set(rows.map(({ panel }) => panel))].sort((a, b) => a - b);
     if (panels.length === 0) refuse("blanks", "No blank is weighed yet. Add a row for each.");
+    const twice = rows.find(({ name }, index) => rows.findIndex((row) => row.name === name) !== index);
+    if (twice)
+      refuse("blanks", `Two blanks are called "${twice.name}". Pencil a name of its own on each, and write it here.`);
     const pairs = panels.map((panel) => {
       if (!Number.isInteger(panel))
         refuse("blanks", `Panel ${panel} is no whole number. Panels are counted from the root.`);

@@ -54,7 +54,7 @@ export const tossResults = define({
   parameters: {
     tosses: table("each toss, in the order in which they were made", {
       change: text("what was changed before it; the same words for tosses of one setting"),
-      distance: number("m", "from the hand to where it came down", { min: 0 }),
+      distance: number("m", "from the hand to where it came down", { above: 0 }),
       height: number("m", "of the hand above where it came down", { above: 0 }),
       time: number("s", "in the air; left out, or 0, where it was not timed", { min: 0, optional: true }),
       did: choice("what it did", Object.keys(behaviours)),
@@ -111,7 +111,9 @@ export const tossResults = define({
       change,
       ratio: (tosses.distance[i] ?? 0) / (tosses.height[i] ?? Number.NaN),
       sink: tosses.time?.[i] ? (tosses.height[i] ?? 0) / tosses.time[i] : null,
-      did: chosen(tosses.did[i] ?? "", behaviours, "tosses", refuse),
+      did: chosen(tosses.did[i] ?? "", behaviours, "tosses", (name, message) =>
+        refuse(name, `Row ${i + 1}, column did: ${message}`),
+      ),
     }));
     if (rows.length === 0) refuse("tosses", "No toss is logged yet. Add a row for each.");
     const names = [...new Set(rows.map(({ change }) => change))];

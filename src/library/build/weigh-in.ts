@@ -37,6 +37,9 @@ export type WeighIn = ValueOf<typeof weighInRecord>;
 /** Spread of parts about their budgets before two are weighed: a quarter of sheets of one grade differ by so much. */
 const usualSpread = 0.1;
 
+/** Clay nearer to the wanted balance point than this, m, moves nothing that could be measured. */
+const leastArm = 0.001;
+
 /** `weigh_in(parts, …)`: weigh as you build. */
 export const weighIn = define({
   name: "weigh_in",
@@ -153,6 +156,13 @@ function clayFor(
   const arm = wanted_x - clay_x;
   const off = moment - all * wanted_x;
   if (Math.abs(off) < 1e-12) return 0;
+  if (Math.abs(arm) < leastArm) {
+    refuse(
+      "clay_x",
+      `Clay at ${numberText(clay_x, "mm")} lies where the glider is to balance, ${numberText(wanted_x, "mm")}: no amount of it moves the ` +
+        "balance. Put it in the nose, or at the tail.",
+    );
+  }
   if (!(off / arm > 0)) {
     refuse(
       "clay_x",

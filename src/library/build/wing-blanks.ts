@@ -40,7 +40,7 @@ const wingBlanksRecord = record(
     pattern: patternRecord,
   },
   ({ panels, area, mass }) =>
-    `${panels.panel.length} blanks, ${numberText(area, "cm^2")}${mass === undefined ? "" : `, ${numberText(mass, "g")}`}`,
+    `${panels.panel.length} ${panels.panel.length === 1 ? "blank" : "blanks"}, ${numberText(area, "cm^2")}${mass === undefined ? "" : `, ${numberText(mass, "g")}`}`,
 );
 export type WingBlanks = ValueOf<typeof wingBlanksRecord>;
 

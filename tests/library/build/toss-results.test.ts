@@ -79,7 +79,9 @@ describe("a toss log", () => {
   });
   test("is refused without a toss, and for what no toss does", () => {
     expect(() => log([])).toThrow(/No toss is logged/);
-    expect(() => log(three("a", [9], "stall"))).toThrow(/Did you mean "stalls"/);
+    expect(() => log([...three("a", [9], "stalls"), ...three("a", [9], "stall")])).toThrow(
+      /Row 2, column did: .*Did you mean "stalls"/,
+    );
   });
 });
 

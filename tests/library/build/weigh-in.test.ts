@@ -40,6 +40,7 @@ describe("weighing as you build", () => {
     const { x: _x, ...placeless } = parts;
     expect(() => weigh({ parts: placeless, wanted_x: 0.03, clay_x: -0.08 })).toThrow(/column x/);
     expect(() => weigh({ wanted_x: 0.2, clay_x: -0.08 })).toThrow(/other side/);
+    expect(() => weigh({ wanted_x: 0.03, clay_x: 0.0305 })).toThrow(/no amount of it moves the balance/);
     expect(() => weigh({ parts: { part: [], budget: [], weighed: [] } })).toThrow(/No part is listed/);
   });
 });
