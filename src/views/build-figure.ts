@@ -42,6 +42,7 @@ export const jointFigure = (first: FigureContext<DrawingCell>): Figure | string 
 interface BevelsValue {
   readonly joints: { readonly joint: readonly string[]; readonly fold: readonly number[] };
   readonly edges: {
+    readonly panel: readonly string[];
     readonly joint: readonly string[];
     readonly thickness: readonly number[];
     readonly bevel: readonly number[];
@@ -49,16 +50,20 @@ interface BevelsValue {
   };
 }
 
-function jointsOf({ shape, value }: Ok): JointInSection[] {
+/** Each joint with its edges as they lie seen from behind; joints, and edges from the inner one, in the record's order. */
+export function jointsOf({ shape, value }: Ok): JointInSection[] {
   if (shape.kind !== "record" || shape.type !== "joint_bevels") return [];
   const { joints, edges } = value as unknown as BevelsValue;
   return joints.joint.flatMap((name, index) => {
     const own = edges.joint.flatMap((joint, at) => (joint === name ? [at] : []));
     const [inner, outer] = own.map((at) => ({
+      panel: edges.panel[at] as string,
       thickness: edges.thickness[at] as number,
       bevel: edges.bevel[at] as number,
       off: edges.off[at] as number,
     }));
-    return inner && outer ? [{ name, fold: joints.fold[index] as number, edges: [inner, outer] as const }] : [];
+    if (!inner || !outer) return [];
+    const pair = outer.panel.startsWith("left") ? ([outer, inner] as const) : ([inner, outer] as const);
+    return [{ name, fold: joints.fold[index] as number, edges: pair }];
   });
 }

@@ -1,5 +1,5 @@
 /**
- * The joints of a wing in section, looking along the joint line: two edges that meet, each bevelled by half the fold,
+ * The joints of a wing in section, looking along the joint line from behind: two edges that meet, each bevelled by half the fold,
  * and in thin lines the square edges that the wood comes off.
  */
 import { degreesFigure, type LengthFormat, lengthText, partFigure } from "./dimension-text.ts";
@@ -26,10 +26,12 @@ export interface JointInSection {
   readonly name: string;
   /** Between the lower faces; below 0 where the outer panel goes down. */
   readonly fold: number;
-  /** The inner and the outer edge. */
+  /** The left and the right edge, as seen from behind. */
   readonly edges: readonly [JointEdge, JointEdge];
 }
 export interface JointEdge {
+  /** The panel it is on, written on its wood; nothing where it is empty. */
+  readonly panel: string;
   readonly thickness: number;
   readonly bevel: number;
   /** How far the face it takes from ends short of the other. */
@@ -55,8 +57,9 @@ export const liveJointView = (
 
 const cell = { width: 200, height: 160, head: 28 } as const;
 /** Thickness of the thickest panel, and length of wood to both sides of the joint, px. */
-const thickest = 30;
+const thickest = 36;
 const reach = 78;
+const small = { size: 11, weight: 400 } as const;
 
 function sketchJointView({ joints }: JointViewData, options: JointViewOptions): Mark {
   checkOptions(options, drawingOptions, "view of joints");
@@ -81,7 +84,12 @@ function sketchJointView({ joints }: JointViewData, options: JointViewOptions): 
     drawn.flatMap((each) => each.labels),
     { sheet: room, lines, measure },
   );
-  const head = { seen: `along the joint line, ${unit}; enlarged`, unit, leftOut: leftOut.length, baseline: undefined };
+  const head = {
+    seen: `along the joint line from behind, ${unit}; enlarged`,
+    unit,
+    leftOut: leftOut.length,
+    baseline: undefined,
+  };
   const of = (...classes: readonly string[]) => strokes.filter((each) => classes.includes(each.class));
   return sheetMark("joint-view", { width, height }, `Joints of ${name}`, () => jointWords(joints, format), [
     layer(
@@ -107,6 +115,7 @@ function section(joint: JointInSection, at: Point, scale: number, format: Length
   const half = fold / 2;
   const wood: Point[][] = [];
   const strokes: Stroke[] = [];
+  const panels: Label[] = [];
   edges.forEach((edge, index) => {
     const way = index === 0 ? -1 : 1;
     // Along the panel away from the joint, and up square to it.
@@ -120,6 +129,11 @@ function section(joint: JointInSection, at: Point, scale: number, format: Length
     const off = edge.off * scale;
     // The upper face is shortened where the panel goes up; where it goes down the lower one is, so the upper runs on.
     const upper = fold >= 0 ? off : -off;
+    if (edge.panel !== "" && thick > 16) {
+      const at = point(reach * 0.62, thick / 2);
+      const places = [{ x: 0, y: 0 }] as const;
+      panels.push({ ...small, text: edge.panel, class: "figure", at, places, isAmid: true, leader: false });
+    }
     const square = Math.min(0, upper);
     const outline = [point(0, 0), point(reach, 0), point(reach, thick), point(upper, thick)];
     wood.push(outline);
@@ -140,16 +154,16 @@ function section(joint: JointInSection, at: Point, scale: number, format: Length
     ...(places && { places }),
     isAmid: true,
   });
-  const [inner, outer] = edges;
+  const [left, right] = edges;
   const bevels =
-    Math.abs(inner.bevel - outer.bevel) < 1e-6
-      ? `bevel ${degreesFigure(Math.abs(inner.bevel))}° each`
-      : `bevels ${degreesFigure(Math.abs(inner.bevel))}°, ${degreesFigure(Math.abs(outer.bevel))}°`;
-  const [innerOff, outerOff] = [inner, outer].map((edge) => partFigure(edge.off, 0.01, format));
-  const offs = innerOff === outerOff ? `${innerOff}` : `${innerOff}, ${outerOff}`;
+    Math.abs(left.bevel - right.bevel) < 1e-6
+      ? `bevel ${degreesFigure(Math.abs(left.bevel))}° each`
+      : `bevels ${degreesFigure(Math.abs(left.bevel))}°, ${degreesFigure(Math.abs(right.bevel))}°`;
+  const [leftOff, rightOff] = [left, right].map((edge) => partFigure(edge.off, 0.01, format));
+  const offs = leftOff === rightOff ? `${leftOff}` : `${leftOff}, ${rightOff}`;
   const over = {
     x: at.x,
-    y: at.y - Math.max(inner.thickness, outer.thickness) * scale - Math.sin(Math.abs(half)) * reach,
+    y: at.y - Math.max(left.thickness, right.thickness) * scale - Math.sin(Math.abs(half)) * reach,
   };
   const labels = [
     label(name, { x: at.x, y: over.y - 46 }, [{ x: 0, y: 0 }, "above"], 700),
@@ -159,15 +173,16 @@ function section(joint: JointInSection, at: Point, scale: number, format: Length
       { x: 0, y: 0 },
       "below",
     ]),
+    ...panels,
   ];
   return { wood, strokes, labels };
 }
 
 function jointWords(joints: readonly JointInSection[], format: LengthFormat): string {
-  const told = joints.map(({ name, fold, edges: [inner, outer] }) => {
-    const edge = ({ bevel, off }: JointEdge) =>
-      `${degreesFigure(Math.abs(bevel))} degrees, ${lengthText(off, format)} off`;
-    return `${name}: fold ${degreesFigure(fold)} degrees, bevels ${edge(inner)} and ${edge(outer)}`;
+  const told = joints.map(({ name, fold, edges: [left, right] }) => {
+    const edge = ({ panel, bevel, off }: JointEdge) =>
+      `${degreesFigure(Math.abs(bevel))} degrees, ${lengthText(off, format)} off${panel === "" ? "" : ` on ${panel}`}`;
+    return `${name}: fold ${degreesFigure(fold)} degrees, bevels ${edge(left)} and ${edge(right)}`;
   });
   return `${told.join(". ")}.`;
 }

@@ -50,7 +50,7 @@ function sketchPartsView({ parts, baseline }: PartsViewData, options: PartsViewO
   const textOf = (part: Part): string => `${part.name}, ${sizeText(part, format)}`;
   const labelWidth = (part: Part): number => measure(textOf(part), figure);
   const sheet = partsSheet(parts, Math.max(240, width), height, labelWidth);
-  const scored = sheet.placed.flatMap((each) => strokesOf(each, "score", "guide"));
+  const scored = sheet.placed.flatMap((each) => strokesOf(each, "score", "scored"));
   const cuts = sheet.placed.flatMap((each) => strokesOf(each, "cut", "edge"));
   const before = new Map(baseline?.parts.map((part) => [part.name, part]));
   const ghosts = sheet.placed.flatMap((each) => {
@@ -69,11 +69,18 @@ function sketchPartsView({ parts, baseline }: PartsViewData, options: PartsViewO
     }),
   );
   const lines = strokeLines([...ghosts, ...cuts, ...scored]);
-  const { placed, leftOut } = bestPlacing(labels, { sheet: sheet.room, lines, measure });
+  const marks = sheet.placed.map((each) => marksOf(each, sheet, measure));
+  const placing = (own: readonly Label[][]) =>
+    bestPlacing([...labels, ...own.flat()], { sheet: sheet.room, lines, measure });
+  const first = placing(marks);
+  // A row of marks with gaps in it misleads: where one of a row has no room, none is drawn.
+  const whole = marks.filter((own) => own.length < 3 || !own.some((mark) => first.leftOut.includes(mark)));
+  const { placed, leftOut } = whole.length < marks.length ? placing(whole) : first;
   const head = {
     seen: `as cut, ${unit}`,
     unit,
-    leftOut: leftOut.length,
+    // A mark that finds no room is on the sheet at true size; a part without its name is said.
+    leftOut: leftOut.filter((label) => labels.includes(label)).length,
     baseline: ghosts.length > 0 ? baseline?.name : undefined,
   };
   return sheetMark("parts-view", sheet, `Parts of ${name}`, () => partsWords(parts, format), [
@@ -90,11 +97,22 @@ function sketchPartsView({ parts, baseline }: PartsViewData, options: PartsViewO
 }
 
 const figure = { size: 12, weight: 400 } as const;
+const small = { size: 11, weight: 400 } as const;
 
 const strokesOf = ({ part, place }: PlacedPart, only: PartStroke["layer"], name: string): Stroke[] =>
   part.strokes
     .filter(({ layer: on }) => on === only)
     .map(({ points }) => ({ class: name, points: points.map(([x, y]) => place(x, y)) }));
+
+/** The words that stand along a part, such as its leading edge or the joint over it, where the part has room for them. */
+function marksOf({ part, place }: PlacedPart, { scale }: PartsSheet, measure: typeof estimateWidth): Label[] {
+  return part.labels.flatMap(({ text, at: [x, y], angle }) => {
+    const isAlong = Math.abs(angle) < 30 && !text.startsWith(part.name);
+    if (!isAlong || measure(text, small) + 24 > part.width * scale || part.height * scale < 40) return [];
+    const places = [{ x: 0, y: 0 }, "below", "above"] as const;
+    return [{ ...small, text, class: "figure", at: place(x, y), places, isAmid: true, leader: false }];
+  });
+}
 
 /** A quarter up and down within the part, for where its middle is taken by a line. */
 const elsewhereIn = ({ height }: Part, { x, y }: Point, { scale }: PartsSheet): Point[] =>

@@ -7,12 +7,13 @@ import { document } from "./page.ts";
 const degrees = Math.PI / 180;
 
 function joint(name: string, fold: number, inner: number, outer: number): JointInSection {
-  const edge = (thickness: number) => ({
+  const edge = (panel: string, thickness: number) => ({
+    panel,
     thickness,
     bevel: fold / 2,
     off: thickness * Math.tan(Math.abs(fold) / 2),
   });
-  return { name, fold, edges: [edge(inner), edge(outer)] };
+  return { name, fold, edges: [edge("left 1", inner), edge("right 1", outer)] };
 }
 const plovers = [
   joint("root", 6 * degrees, 0.0032, 0.0032),
@@ -38,8 +39,14 @@ describe("the view of joints", () => {
     expect(svg.getAttribute("role")).toBe("img");
     expect(svg.querySelector("title")?.textContent).toBe("Joints of bevels");
     expect(svg.querySelector("desc")?.textContent).toContain(
-      "root: fold 6 degrees, bevels 3 degrees, 0.168 mm off and 3 degrees, 0.168 mm off.",
+      "root: fold 6 degrees, bevels 3 degrees, 0.168 mm off on left 1 and 3 degrees, 0.168 mm off on right 1.",
     );
+  });
+  it("has the panel's name on the wood of each edge, the left one on the left", () => {
+    const texts = [...draw(plovers.slice(0, 1)).querySelectorAll(".figure-layer text")];
+    const placeOf = (text: string) => Number(texts.find((each) => each.textContent === text)?.getAttribute("x"));
+    expect(placeOf("left 1")).toBeLessThan(placeOf("root") - 20);
+    expect(placeOf("right 1")).toBeGreaterThan(placeOf("root") + 20);
   });
   it("draws both edges bevelled by half the fold, so that they meet in one upright line, whichever way it folds", () => {
     fc.assert(

@@ -51,6 +51,22 @@ describe("the view of parts", () => {
     const figures = [...svg.querySelectorAll(".figure")].map((each) => each.textContent);
     expect(figures).toContain("right 1, 105 × 74");
   });
+  it("marks where a part has room for it, such as its leading edge, and leaves out a whole row sooner than one of it", () => {
+    const label = (text: string, x: number, y: number, angle = 0) => ({ text, at: [x, y] as const, angle, size: 3 });
+    const told = (labels: Part["labels"], width: number) => {
+      const svg = draw([{ ...part("rail", 300, 50, false), labels }], { width });
+      return [...svg.querySelectorAll("text")].map((each) => each.textContent).filter((text) => text !== null);
+    };
+    const edge = [label("leading edge", 150, 40), label("bevel 3 deg above", 5, 25, 90)];
+    expect(told(edge, 660)).toContain("leading edge");
+    expect(told(edge, 660)).not.toContain("bevel 3 deg above");
+    expect(told(edge, 240)).not.toContain("leading edge");
+    const row = [label("left 1–2", 60, 30), label("root", 150, 20), label("right 1–2", 240, 30)];
+    expect(told(row, 660)).toEqual(expect.arrayContaining(["left 1–2", "root", "right 1–2"]));
+    const crowded = told([...row, label("joint 3", 150, 20)], 660);
+    expect(crowded.filter((text) => text.includes("–"))).toEqual([]);
+    expect(crowded.join()).not.toContain("left out");
+  });
   it("draws all parts in one scale, none larger than life, and within the height", () => {
     const svg = draw(blanks, { width: 400, height: 300 });
     const widths = [...svg.querySelectorAll(".wood")].map((each) => {
