@@ -5,7 +5,7 @@ import { askedName, busyNote, CellView, errorLine } from "./cell-view.ts";
 import type { Leaving } from "./entering.ts";
 import { type MenuItem, openMenu } from "./menu.ts";
 import { focusTextEntry, textEntry } from "./text-entry.ts";
-import { oneLine } from "./value-text.ts";
+import { movedText, oneLine } from "./value-text.ts";
 import { words } from "./words.ts";
 
 /** The reader of prose: a piece of its own, so that the page opens without it. */
@@ -77,9 +77,17 @@ export class NoteCellView extends CellView<NoteCell> {
     const part = this.result?.parts?.[index];
     const { isPending } = this;
     if (part?.ok)
-      return html`<b class="live${part.shape.kind === "number" ? "" : " words"}${isPending ? " busy" : ""}" @click=${() => this.askOf(askedName(name))}>${oneLine(part)}${busyNote(isPending)}</b>`;
+      return html`<b class="live${part.shape.kind === "number" ? "" : " words"}${isPending ? " busy" : ""}" @click=${() => this.askOf(askedName(name))}>${oneLine(part)}${this.movedBy(index)}${busyNote(isPending)}</b>`;
     if (part === undefined) return html`<b class="live stale">${words.pending}</b>`;
     return html`<b class="live ${part.error.code === "waits" ? "awaited" : "faulty"}">{${name}}</b>`;
+  }
+
+  /** While a trial is on, how far a value is from the baseline's. */
+  private movedBy(index: number): TemplateResult | typeof nothing {
+    const { session, baseline } = this.desk;
+    if (!session.trial) return nothing;
+    const moved = movedText(this.result?.parts?.[index], baseline.result(this.cell.id)?.parts?.[index]);
+    return moved === null ? nothing : html` <span class="moved-by">(${moved})</span>`;
   }
 
   /** Of the only value in it, else of the one that is chosen from a menu. */

@@ -35,10 +35,13 @@ test("what was edited becomes a trial, the baseline is given back, and each turn
   expect(await cell(page, "tip_break").locator(".trial-line").textContent()).toBe(
     "in “steep” only; the baseline has 9 deg",
   );
+  const prose = async () => (await cell(page, "note").first().textContent())?.replace(/\s+/g, " ");
+  expect(await prose()).toMatch(/The V would be [\d.]+ deg \(\+[\d.]+ deg, \+[\d.]+%\), the tips stand [\d.]+ mm \(\+/);
   await strip(page, "baseline").click();
   await expect.poll(() => value(page, "tip_break")).toBe("9 deg");
   expect(await value(page, "half")).toBe("200 mm");
   expect(await cell(page, "eda").locator(".change").count()).toBe(0);
+  expect(await prose()).not.toContain("(+");
   await page.keyboard.press("F8");
   await expect.poll(() => value(page, "eda")).toBe(moved);
   await page.keyboard.press("Shift+F8");
