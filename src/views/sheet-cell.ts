@@ -64,7 +64,7 @@ export class SheetCellView extends CellView<SheetCell> {
           ${moved.length > words.mostMoved ? html`<p>${words.andMore(moved.length - words.mostMoved)}</p>` : nothing}</div>`
         : nothing
     }
-      ${printed && moved.length === 0 ? html`<p class="reason">${words.asPrinted(printed.on)}</p>` : nothing}
+      ${printed && moved.length === 0 && !this.isPending ? html`<p class="reason">${words.asPrinted(printed.on)}</p>` : nothing}
       <div class="sheet-actions">
         <button type="button" @click=${() => this.print()} aria-label=${words.printOf(title)}>${words.print}</button>
         <button type="button" @click=${() => this.save("pdf")} aria-label=${words.fileOf(title, "PDF")}>PDF</button>
