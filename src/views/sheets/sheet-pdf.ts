@@ -3,6 +3,7 @@ import { toBytes } from "pdfkit/output";
 import Helvetica from "pdfkit/standard-fonts/Helvetica";
 import HelveticaBold from "pdfkit/standard-fonts/HelveticaBold";
 import { dashOf, looks, type Mark, type PageDrawing } from "./marks.ts";
+import { inPdfLetters } from "./pdf-letters.ts";
 
 const pointsPerMillimetre = 72 / 25.4;
 
@@ -42,7 +43,7 @@ function trace(pdf: pdfkit.PDFDocument, { layer, points }: Extract<Mark, { reado
 
 function write(pdf: pdfkit.PDFDocument, mark: Extract<Mark, { readonly kind: "text" }>): void {
   const { at, size, angle = 0, anchor = "start", isBold } = mark;
-  const words = inFont(mark.text);
+  const words = inPdfLetters(mark.text);
   pdf.save().translate(at[0], at[1]).rotate(-angle);
   pdf
     .font(isBold ? "Helvetica-Bold" : "Helvetica")
@@ -52,20 +53,4 @@ function write(pdf: pdfkit.PDFDocument, mark: Extract<Mark, { readonly kind: "te
   // Labels are placed by their middle, all others by the line they stand on.
   const baseline = anchor === "middle" ? "middle" : "alphabetic";
   pdf.text(words, -shift * pdf.widthOfString(words), 0, { lineBreak: false, baseline }).restore();
-}
-
-/** What the fonts that every reader of PDF has lack, in letters that they have: their set is that of western Europe. */
-function inFont(words: string): string {
-  return words
-    .replaceAll("−", "-")
-    .replaceAll("→", "->")
-    .replaceAll("←", "<-")
-    .replaceAll("≤", "<=")
-    .replaceAll("≥", ">=")
-    .replaceAll(/[^\u0020-\u00ff–—‘’“”•…€]/g, (letter) => plain(letter));
-}
-
-function plain(letter: string): string {
-  const base = letter.normalize("NFD").replaceAll(/\p{Mark}/gu, "");
-  return /^[\u0020-\u007e]+$/.test(base) ? base : "?";
 }
