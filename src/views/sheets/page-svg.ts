@@ -6,11 +6,11 @@ export function pageSvg({ title, width, height, area, frame, content }: PageDraw
   const { x, y } = area;
   const view = `${x} ${y} ${area.width} ${area.height}`;
   return svgOfSize(width, height, title, [
-    ...frame.map(markSvg),
+    ...frame.map((mark) => markSvg(mark)),
     {
       tag: "svg",
       attributes: { x, y, width: area.width, height: area.height, viewBox: view, overflow: "hidden" },
-      children: content.map(markSvg),
+      children: content.map((mark) => markSvg(mark)),
     },
   ]);
 }
@@ -26,22 +26,29 @@ export const svgOfSize = (width: number, height: number, title: string, body: re
   children: [{ tag: "title", attributes: {}, children: [title] }, ...body],
 });
 
-/** A line or a text as an element of SVG. */
-export function markSvg(mark: Mark): SvgTree {
-  return mark.kind === "line" ? lineSvg(mark) : textSvg(mark);
+/** How a mark looks where not as on paper. */
+export interface Ink {
+  readonly color: string;
+  /** Of lines, mm; they are drawn through then, without dashes. */
+  readonly width: number;
+}
+
+/** A line or a text as an element of SVG; in black, as on paper, where no ink is given. */
+export function markSvg(mark: Mark, ink?: Ink): SvgTree {
+  return mark.kind === "line" ? lineSvg(mark, ink) : textSvg(mark, ink);
 }
 
 const thousandths = (value: number): string => String(Math.round(value * 1000) / 1000 + 0);
 
-function lineSvg({ layer, points }: Extract<Mark, { readonly kind: "line" }>): SvgTree {
-  const { width } = looks[layer];
-  const dash = dashOf(layer, points);
+function lineSvg({ layer, points }: Extract<Mark, { readonly kind: "line" }>, ink?: Ink): SvgTree {
+  const { width } = ink ?? looks[layer];
+  const dash = ink ? undefined : dashOf(layer, points);
   return {
     tag: "polyline",
     attributes: {
       points: points.map(([x, y]) => `${thousandths(x)},${thousandths(y)}`).join(" "),
       fill: "none",
-      stroke: "#000",
+      stroke: ink?.color ?? "#000",
       "stroke-width": width,
       "stroke-linejoin": "round",
       ...(dash && { "stroke-dasharray": dash.join(" ") }),
@@ -50,7 +57,7 @@ function lineSvg({ layer, points }: Extract<Mark, { readonly kind: "line" }>): S
   };
 }
 
-function textSvg(mark: Extract<Mark, { readonly kind: "text" }>): SvgTree {
+function textSvg(mark: Extract<Mark, { readonly kind: "text" }>, ink?: Ink): SvgTree {
   const { text, size, angle = 0, anchor = "start", isBold } = mark;
   const [x, y] = mark.at;
   return {
@@ -63,6 +70,7 @@ function textSvg(mark: Extract<Mark, { readonly kind: "text" }>): SvgTree {
       "text-anchor": anchor,
       // Labels are placed by their middle.
       ...(anchor === "middle" && { "dominant-baseline": "central" }),
+      ...(ink && { fill: ink.color }),
       ...(isBold && { "font-weight": 700 }),
     },
     children: [text],

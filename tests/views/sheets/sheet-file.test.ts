@@ -44,6 +44,13 @@ test("the SVG for a cutter, read back by another library, has each blank at its 
   expect(sizesOf(cuts)).toEqual(outlines);
   for (const points of cuts) expect(points.at(-1)).toEqual(points[0]);
   expect(document.querySelectorAll("#score polyline").length).toBeGreaterThan(0);
+  const colors = (layer: string, of: string) =>
+    new Set([...document.querySelectorAll(`#${layer} > *`)].map((mark) => mark.getAttribute(of)));
+  const all = [colors("cut", "stroke"), colors("score", "stroke"), colors("text", "fill")].map((each) => [...each]);
+  expect(all.map((each) => each.length)).toEqual([1, 1, 1]);
+  expect(new Set(all.flat()).size).toBe(3);
+  // A dashed line would be cut as dashes.
+  expect(text).not.toContain("dasharray");
   expect([...document.querySelectorAll("#text text")].map((each) => each.textContent)).toContain("right 1, 2 mm");
   for (const [x, y] of cuts.flat()) {
     expect(x).toBeGreaterThan(0);
