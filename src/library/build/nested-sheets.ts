@@ -53,16 +53,29 @@ export const nestedSheets = define({
     further: { ...patternRecord, summary: "and still further ones", optional: true },
     length: number("mm", "length of a stock sheet, along the grain", { above: 0, default: 36 * 0.0254 }),
     width: number("mm", "width of a stock sheet", { above: 0, default: 3 * 0.0254 }),
+    stock: {
+      ...table("sheets of other sizes, each for all parts of its thickness", {
+        thickness: number("mm", "thickness of these sheets", { above: 0 }),
+        length: number("mm", "their length, along the grain", { above: 0 }),
+        width: number("mm", "their width", { above: 0 }),
+      }),
+      optional: true,
+    },
     gap: number("mm", "kept free between parts", { min: 0, max: 0.05, default: 0.002 }),
     rim: number("mm", "kept free along the rim of the sheet", { min: 0, max: 0.05, default: 0 }),
     density: number("kg/m^3", "density of the sheets, to tell their mass", { above: 0, optional: true }),
   },
   result: nestedRecord,
   formula: "parts of one thickness share sheets; left = 1 − area of the parts / area of the sheets",
-  errors: ["There is nothing to lay out.", "A part is larger than a sheet.", "Two parts have one name."],
+  errors: [
+    "There is nothing to lay out.",
+    "A part is larger than a sheet.",
+    "Two parts have one name.",
+    "The table stock has two sizes for one thickness.",
+  ],
   assumptions: [
     "Each part keeps its box along the grain: boxes are packed, not outlines, so that a ruler and a knife can follow.",
-    "Every thickness has sheets of the same length and width.",
+    "A thickness that the table stock does not name comes in sheets of length by width.",
   ],
   sources: [
     {
@@ -94,6 +107,7 @@ export const nestedSheets = define({
   isSlow: true,
   compute: ({ pattern, more, further, ...stock }, refuse) => {
     const all = merged([pattern, more, further].filter((each) => each !== undefined));
+    refuseTwice(stock, refuse);
     refuseUnfit(all, stock, refuse);
     const thicknesses = [...new Set(all.parts.thickness)].sort((a, b) => b - a);
     const sheets = thicknesses.flatMap((thickness) => pack(all, thickness, stock));
@@ -104,16 +118,16 @@ export const nestedSheets = define({
     const placed = named.flatMap(({ name, boxes }) => boxes.map((box) => ({ ...box, sheet: name })));
     const areaOf = (boxes: readonly Box[]) => boxes.reduce((sum, { index }) => sum + (all.parts.area[index] ?? 0), 0);
     const used = areaOf(placed);
-    const sheetArea = stock.length * stock.width;
+    const areas = named.map(({ length, width }) => length * width);
     return {
       sheets: {
         sheet: named.map(({ name }) => name),
         thickness: named.map(({ thickness }) => thickness),
         parts: named.map(({ boxes }) => boxes.length),
         used: named.map(({ boxes }) => areaOf(boxes)),
-        left: named.map(({ boxes }) => 1 - areaOf(boxes) / sheetArea),
+        left: named.map(({ boxes }, index) => 1 - areaOf(boxes) / (areas[index] ?? 0)),
         ...(stock.density !== undefined && {
-          mass: named.map(({ thickness }) => (stock.density ?? 0) * sheetArea * thickness),
+          mass: named.map(({ thickness }, index) => (stock.density ?? 0) * (areas[index] ?? 0) * thickness),
         }),
       },
       places: {
@@ -124,8 +138,8 @@ export const nestedSheets = define({
       },
       count: named.length,
       used,
-      left: 1 - used / (sheetArea * named.length),
-      pattern: onSheets(all, named, stock),
+      left: 1 - used / areas.reduce((sum, each) => sum + each, 0),
+      pattern: onSheets(all, named),
     };
   },
 });
@@ -133,6 +147,13 @@ export const nestedSheets = define({
 interface Stock {
   readonly length: number;
   readonly width: number;
+  readonly stock?:
+    | {
+        readonly thickness: readonly number[];
+        readonly length: readonly number[];
+        readonly width: readonly number[];
+      }
+    | undefined;
   readonly gap: number;
   readonly rim: number;
 }
@@ -147,7 +168,22 @@ interface PackedBox extends IRectangle {
   readonly index: number;
 }
 
-function refuseUnfit({ parts }: Pattern, { length, width, rim }: Stock, refuse: Refuse): void {
+/** Sheets are bought by tenths of a millimetre: nearer than half of one is the same thickness. */
+const same = (one: number, other: number): boolean => Math.abs(one - other) < 0.05e-3;
+
+/** Length and width of the sheets of a thickness. */
+function sizeOf({ length, width, stock }: Stock, thickness: number): { length: number; width: number } {
+  const row = stock?.thickness.findIndex((each) => same(each, thickness)) ?? -1;
+  return row < 0 ? { length, width } : { length: stock?.length[row] ?? length, width: stock?.width[row] ?? width };
+}
+
+function refuseTwice({ stock }: Stock, refuse: Refuse): void {
+  const twice = stock?.thickness.find((one, index) => stock.thickness.findIndex((other) => same(one, other)) < index);
+  if (twice !== undefined)
+    refuse("stock", `It has two sizes for sheets of ${numberText(twice, "mm")}. Keep the one that is at hand.`);
+}
+
+function refuseUnfit({ parts }: Pattern, stock: Stock, refuse: Refuse): void {
   if (parts.part.length === 0)
     refuse("pattern", "The pattern has no part. Give one that has, such as wing_blanks(wing).pattern.");
   const twice = parts.part.find((name, index) => parts.part.indexOf(name) !== index);
@@ -155,6 +191,8 @@ function refuseUnfit({ parts }: Pattern, { length, width, rim }: Stock, refuse: 
   parts.part.forEach((name, index) => {
     const [wide, high] = [parts.width[index] ?? 0, parts.height[index] ?? 0];
     const mm = (size: number) => numberText(size, "mm");
+    const { rim } = stock;
+    const { length, width } = sizeOf(stock, parts.thickness[index] ?? 0);
     if (wide > length - 2 * rim + 1e-9 || high > width - 2 * rim + 1e-9) {
       refuse(
         "length",
@@ -166,8 +204,10 @@ function refuseUnfit({ parts }: Pattern, { length, width, rim }: Stock, refuse: 
 }
 
 /** The sheets of one thickness. The packer counts in whole numbers best: hundredths of a millimetre. */
-function pack({ parts }: Pattern, thickness: number, { length, width, gap, rim }: Stock) {
+function pack({ parts }: Pattern, thickness: number, stock: Stock) {
   const unit = 1e-5;
+  const { gap, rim } = stock;
+  const { length, width } = sizeOf(stock, thickness);
   const packer = new MaxRectsPacker<PackedBox>(
     Math.floor((length - 2 * rim + gap) / unit + 1e-6),
     Math.floor((width - 2 * rim + gap) / unit + 1e-6),
@@ -182,7 +222,7 @@ function pack({ parts }: Pattern, thickness: number, { length, width, gap, rim }
   });
   packer.addArray(boxes);
   return packer.bins.map((bin) => ({
-    thickness,
+    ...{ thickness, length, width },
     boxes: bin.rects.map(({ x, y, index }): Box => ({ index, x: rim + x * unit, y: rim + y * unit })),
   }));
 }
@@ -202,8 +242,7 @@ function merged(patterns: readonly Pattern[]): Pattern {
 /** The sheets as parts, with the lines and words of what lies on them. */
 function onSheets(
   { parts, lines, labels }: Pattern,
-  sheets: readonly { name: string; thickness: number; boxes: readonly Box[] }[],
-  { length, width }: Stock,
+  sheets: readonly { name: string; thickness: number; length: number; width: number; boxes: readonly Box[] }[],
 ): Pattern {
   const places = new Map(
     sheets.flatMap(({ name, boxes }) =>
@@ -216,9 +255,9 @@ function onSheets(
     parts: {
       part: sheets.map(({ name }) => name),
       thickness: sheets.map(({ thickness }) => thickness),
-      width: sheets.map(() => length),
-      height: sheets.map(() => width),
-      area: sheets.map(() => length * width),
+      width: sheets.map(({ length }) => length),
+      height: sheets.map(({ width }) => width),
+      area: sheets.map(({ length, width }) => length * width),
     },
     lines: {
       part: lines.part.map((part) => placeOf(part).name),

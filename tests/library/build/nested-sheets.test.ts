@@ -52,6 +52,20 @@ describe("parts on sheets", () => {
     expect(nest({ length: 0.14, width: 0.08 }).count).toBe(5);
   });
 
+  test("lie on sheets of the size that is at hand in their thickness", () => {
+    const stock = { thickness: [0.0024, 0.002], length: [0.5, 1], width: [0.1, 0.075] };
+    const { sheets, count, used, left, pattern: laid } = nest({ stock, density: 100 });
+    expect(count).toBe(3);
+    expect(sheets.thickness).toEqual([0.0032, 0.0024, 0.002]);
+    expect(laid.parts.width).toEqual([36 * 0.0254, 0.5, 1]);
+    expect(laid.parts.height).toEqual([3 * 0.0254, 0.1, 0.075]);
+    expect(sheets.mass?.[1]).toBeCloseTo(100 * 0.5 * 0.1 * 0.0024, 12);
+    expect(left).toBeCloseTo(1 - used / (36 * 3 * 0.0254 ** 2 + 0.05 + 0.075), 12);
+    // Too narrow for the panel of 2.4 mm, which would lie on the sheet that all others have.
+    expect(() => nest({ stock: { ...stock, width: [0.05, 0.075] } })).toThrow(/right 2 .* no sheet of 500 mm by 50 mm/);
+    expect(() => nest({ stock: { ...stock, thickness: [0.002, 0.002] } })).toThrow(/two sizes for sheets of 2 mm/);
+  });
+
   test("are refused where one is larger than every sheet, named with its size and a remedy", () => {
     expect(() => nest({ width: 0.06 })).toThrow(
       /part right 1 is .* by 74 mm and no sheet of 914 mm by 60 mm.*larger sheets/,
