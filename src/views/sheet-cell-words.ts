@@ -12,6 +12,7 @@ export const words = {
   count: (pages: number, parts: number) =>
     `${parts} ${parts === 1 ? "part" : "parts"} on ${pages} ${pages === 1 ? "page" : "pages"}`,
   notYet: "It is still being computed. Try again in a moment.",
+  hidden: "It is hidden until the question is answered.",
   didItPrint: "Did it come out of the printer?",
   itDid: "Yes, this is the sheet in use",
   itDidNot: "No",

@@ -1,6 +1,7 @@
 import { html, nothing, type TemplateResult } from "lit";
 import { editCell, type SheetCell } from "../cells/index.ts";
 import { CellView, errorLine, hiddenValue } from "./cell-view.ts";
+import { exportWords } from "./export-words.ts";
 import { sheetTitle } from "./figure-words.ts";
 import { fileNameOf, offerFile } from "./files.ts";
 import type { MenuItem } from "./menu.ts";
@@ -104,9 +105,8 @@ export class SheetCellView extends CellView<SheetCell> {
 
   private async print(): Promise<void> {
     const sheets = this.sheets ?? (await loadSheets());
-    // Never a sheet of what was there before.
-    const made = this.isPending ? null : this.make(sheets);
-    if (made === null || typeof made === "string") return tell(made ?? words.notYet);
+    const made = this.readyOrWhyNot(sheets);
+    if (typeof made === "string") return tell(made);
     const { printPages } = await import("./sheets/print-pages.ts");
     await printPages(made.pages);
     // Nothing tells whether the dialog printed or was called off; to take an old sheet for the new one costs wood.
@@ -115,15 +115,26 @@ export class SheetCellView extends CellView<SheetCell> {
 
   private async save(kind: SheetFileKind): Promise<void> {
     const sheets = this.sheets ?? (await loadSheets());
-    // Never a sheet of what was there before.
-    const made = this.isPending ? null : this.make(sheets);
-    if (made === null || typeof made === "string") return tell(made ?? words.notYet);
+    const made = this.readyOrWhyNot(sheets);
+    if (typeof made === "string") return tell(made);
     const title = sheetTitle(this.cell);
-    const file = await sheets.sheetFile(made, title, kind);
     const type = sheets.sheetFileTypes[kind];
     const name = fileNameOf(`${this.desk.session.notebook.title} ${title}`, kind);
-    if ((await offerFile(name, new Blob([file], { type }), { [type]: [`.${kind}`] })) === null) return;
+    try {
+      const file = await sheets.sheetFile(made, title, kind);
+      if ((await offerFile(name, new Blob([file], { type }), { [type]: [`.${kind}`] })) === null) return;
+    } catch (error) {
+      return tell(exportWords.cannotSave(error instanceof Error ? error.message : String(error)));
+    }
     this.keep(sheets.printedNow(made.parts, today()));
+  }
+
+  /** What may go out now, or a sentence that says why nothing does: never what was there before, nor what a question hides. */
+  private readyOrWhyNot(sheets: Sheets): MadeSheet | string {
+    const { result } = this;
+    if (this.concealing !== undefined) return words.hidden;
+    if (this.isPending) return words.notYet;
+    return result && !result.ok ? result.error.message : (this.make(sheets) ?? words.notYet);
   }
 
   private answer(didPrint: boolean): void {
@@ -133,6 +144,8 @@ export class SheetCellView extends CellView<SheetCell> {
 
   /** What leaves the notebook is remembered, so that a later change of it can be told. */
   private keep(printed: NonNullable<SheetCell["printed"]>): void {
+    // While the file was made or put away the cell may have been deleted, or another notebook opened.
+    if (!this.isConnected) return;
     if (JSON.stringify(printed) === JSON.stringify(this.cell.printed)) return;
     this.desk.session.edit((notebook) => editCell(notebook, this.cell.id, { printed }));
   }

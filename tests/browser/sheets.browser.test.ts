@@ -110,6 +110,85 @@ test("after printing the person says whether it came out; only then is the sheet
   await expect.poll(() => sheet(page).textContent()).not.toContain("As printed or saved on");
 });
 
+/** Chooses what the menu of the sheet offers. */
+async function choose(page: Page, item: string): Promise<void> {
+  await sheet(page).getByRole("button", { name: "more for Blanks", exact: true }).click();
+  await page.getByRole("menuitem", { name: item }).click();
+}
+/** A place for files that is not there until `put` is called in the page. */
+const slowPlace = (page: Page) =>
+  page.evaluate(() => {
+    const writable = { write: async () => undefined, close: async () => undefined };
+    const place = new Promise((take) => {
+      Object.assign(window, { put: () => take({ name: "x", createWritable: async () => writable }) });
+    });
+    const ask = () => {
+      document.body.classList.add("asked-for-a-place");
+      return place;
+    };
+    Object.defineProperty(window, "showSaveFilePicker", { value: ask, configurable: true });
+  });
+const put = (page: Page) => page.evaluate(() => (window as unknown as { put(): void }).put());
+
+test("a file that is put away after another notebook was opened, or its sheet deleted, leaves no mark there", async ({
+  open,
+}) => {
+  const { page } = await open();
+  await openNotebook(page, straight);
+  for (const leave of [
+    () => openNotebook(page, { ...straight, title: "Another" }, "another.json"),
+    () => choose(page, "Delete"),
+  ]) {
+    await page.evaluate(() => document.body.classList.remove("asked-for-a-place"));
+    await slowPlace(page);
+    await sheet(page).getByRole("button", { name: "Blanks as SVG" }).click();
+    await page.locator("body.asked-for-a-place").waitFor();
+    await leave();
+    await put(page);
+  }
+  await page.getByRole("button", { name: /^Undo/ }).click();
+  await expect.poll(() => pages(page).count()).toBe(1);
+  expect(await sheet(page).textContent()).not.toContain("As printed or saved on");
+});
+
+test("a place that takes no file is told, and the sheet is not taken as saved", async ({ open }) => {
+  const { page } = await open();
+  await openNotebook(page, straight);
+  await page.evaluate(() => {
+    const ask = async () => ({ name: "x", createWritable: () => Promise.reject(new Error("the disk is full")) });
+    Object.defineProperty(window, "showSaveFilePicker", { value: ask, configurable: true });
+  });
+  await sheet(page).getByRole("button", { name: "Blanks as SVG" }).click();
+  await expect.poll(() => page.locator("body").textContent()).toContain("could not be saved: the disk is full");
+  expect(await sheet(page).textContent()).not.toContain("As printed or saved on");
+});
+
+test("what a question hides is not printed either, and a sheet with an error says which", async ({ open }) => {
+  const { page } = await open();
+  const question = {
+    id: "q1",
+    kind: "question",
+    about: "area",
+    prompt: "How large?",
+    answer: null,
+    because: "",
+  } as const;
+  const area = { id: "d1", kind: "derived", name: "area", formula: "blanks.area", unit: "cm^2" } as const;
+  await openNotebook(page, { ...straight, cells: [...straight.cells, area, question] });
+  await expect.poll(() => sheet(page).textContent()).toContain("answer the question first");
+  await page.evaluate(() => {
+    window.print = () => document.body.classList.add("asked-to-print");
+  });
+  for (const item of ["Print", "Save as PDF"]) {
+    await choose(page, item);
+    await expect.poll(() => page.locator("body").textContent()).toContain("hidden until the question is answered");
+  }
+  expect(await page.locator("body.asked-to-print").count()).toBe(0);
+  await openNotebook(page, readNotebook(blanksNotebook("nowhere")), "nowhere.json");
+  await choose(page, "Print");
+  await expect.poll(() => page.locator("spanwise-notice").textContent()).toContain("no cell named nowhere");
+});
+
 test("a sheet of what cannot be cut says so at its place", async ({ open }) => {
   const { page } = await open();
   await openNotebook(page, readNotebook(blanksNotebook("main_wing")));
