@@ -129,6 +129,7 @@ function railPart(name: string, nodes: readonly RailNode[], plan: JigPlan, gusse
     ],
     labels: [
       { text: `${name}, right end this way →`, at: [ends[1].y / 2, 0.005] },
+      { text: `← left end this way, ${name}`, at: [ends[0].y / 2, 0.005] },
       ...joints.map((node) => ({
         text: node.name,
         at: [node.y, Math.max(0.008, node.z - plan.relief_depth - 0.006)] as Point,
