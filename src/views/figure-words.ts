@@ -10,8 +10,8 @@ export function figureTitle(cell: PinnedCell): string {
 /** The title of a figure without one of its own. */
 export const titleOfView = (view: string): string => defaultTitles[view] ?? view;
 
-/** The title of a sheet: its own, else by what it has. */
-export const sheetTitle = ({ title, of }: SheetCell): string => title ?? `Sheet of ${of}`;
+/** The title of a sheet: its own, else, where it has none or one of blanks only, by what it has. */
+export const sheetTitle = ({ title, of }: SheetCell): string => (title?.trim() ? title : `Sheet of ${of}`);
 
 /** What a figure shows, in a few words beside its title. */
 export function showsOf(cell: PinnedCell): string {

@@ -15,6 +15,7 @@ import { jointOf } from "./format.ts";
 import { characterAt } from "./formula-entry.ts";
 import { formulaLine, markOf } from "./formula-line.ts";
 import { heldBack } from "./held-text.ts";
+import { isTable } from "./is-table.ts";
 import { formulaAt, positionOf, type Track, trackOf, writtenPosition } from "./literal.ts";
 import type { MenuItem } from "./menu.ts";
 import { ReasonedCell } from "./reasoned-cell.ts";
@@ -25,9 +26,6 @@ import { words } from "./words.ts";
 
 /** Tables of records load with the first that is opened. */
 const loadTables = () => import("./record-tables.ts");
-
-const isTable = (shape: { readonly kind: string; readonly type?: string | null }): boolean =>
-  shape.kind === "record" && shape.type === null;
 
 /** A given, derived or check: name in the margin, formula on the line, value at its right end, reason below. */
 export class FormulaCell extends ReasonedCell<GivenCell | DerivedCell | CheckCell> {

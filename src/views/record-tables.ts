@@ -2,6 +2,7 @@ import type { Result, Value } from "../cells/index.ts";
 import { unitOf } from "../library/at-first.ts";
 import type { ChartTable } from "./charts/chart-table.ts";
 import { formatValue } from "./format.ts";
+import { isTable } from "./is-table.ts";
 import { numbersTables } from "./study-numbers.ts";
 
 export { numbersTables };
@@ -33,7 +34,6 @@ export function tablesOfRecord({ shape, value }: Ok): ChartTable[] {
   ];
 }
 
-const isTable = (shape: Shape): boolean => shape.kind === "record" && shape.type === null;
 const named = (name: string): string => name.replaceAll("_", " ");
 const plain = (name: string) => ({ name, unit: "" });
 
