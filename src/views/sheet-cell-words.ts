@@ -17,7 +17,7 @@ export const words = {
   itDid: "Yes, this is the sheet in use",
   itDidNot: "No",
   cautions:
-    "Measure the rules on the print before cutting. Cut on a mat, along a steel rule, away from your hand. A laser cutter: only sheet its maker allows, extracted, and never alone while it burns.",
+    "Measure the rules on the print before cutting. Cut on a mat, along a steel rule, away from your hand. A laser cutter: give its kerf to the formula; only sheet its maker allows, extracted, and never alone while it burns.",
   old: (on: string) => `Changed since it was printed or saved on ${on}: do not cut from the old sheet.`,
   asPrinted: (on: string) => `As printed or saved on ${on}.`,
   mostMoved: 6,
