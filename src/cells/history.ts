@@ -11,9 +11,12 @@ export interface Step {
   readonly frames: { readonly before: Frame; readonly after: Frame } | null;
 }
 
+/** A step that this history may still rewrite. */
+type Held = { -readonly [K in keyof Step]: Step[K] };
+
 export class History {
-  private readonly past: Step[] = [];
-  private readonly future: Step[] = [];
+  private readonly past: Held[] = [];
+  private readonly future: Held[] = [];
   /** The gesture of the last step, while it goes on. */
   private gesture: string | null = null;
 
@@ -63,7 +66,29 @@ export class History {
     return this.move(this.future, this.past, notebook, (step) => step);
   }
 
-  private move(from: Step[], to: Step[], notebook: Notebook, turned: (step: Step) => Step): Notebook {
+  /**
+   * Changes cells of a notebook, and the same in every step, so that no undoing brings back what they were. Each cell is
+   * changed once, wherever it stands; gives the very same notebook where nothing changes.
+   */
+  rewrite(notebook: Notebook, change: (cell: Cell) => Cell): Notebook {
+    const made = new Map<Cell, Cell>();
+    const changed = (cells: readonly Cell[]): readonly Cell[] => {
+      const now = cells.map((cell) => {
+        const known = made.get(cell) ?? change(cell);
+        made.set(cell, known);
+        return known;
+      });
+      return now.every((cell, index) => cell === cells[index]) ? cells : now;
+    };
+    for (const step of [...this.past, ...this.future]) {
+      step.removed = changed(step.removed);
+      step.inserted = changed(step.inserted);
+    }
+    const cells = changed(notebook.cells);
+    return cells === notebook.cells ? notebook : { ...notebook, cells };
+  }
+
+  private move(from: Held[], to: Held[], notebook: Notebook, turned: (step: Step) => Step): Notebook {
     this.gesture = null;
     const step = from.pop();
     if (!step) return notebook;

@@ -70,10 +70,11 @@ export function newCell(notebook: Notebook, kind: Kind, index: number, program: 
   }
 }
 
-/** The cell once more, below itself; its name made unused. */
+/** The cell once more, below itself; its name made unused. Of a sheet the copy has not been printed. */
 export function duplicateCell(notebook: Notebook, id: string, functions: Functions): Notebook {
   const cell = cellById(notebook, id);
-  const copy = { ...cell, id: freshId(notebook) };
+  const { printed: _, ...kept } = cell as Cell & { readonly printed?: unknown };
+  const copy = { ...kept, id: freshId(notebook) } as Cell;
   const index = notebook.cells.indexOf(cell) + 1;
   if (!isNamed(copy)) return insertCell(notebook, index, copy);
   const { name, parameters } = readSignature(copy.name);

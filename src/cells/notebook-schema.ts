@@ -155,7 +155,7 @@ export const cellSchemas = {
       lies: { enum: ["upright", "across"], description: "how the paper lies; upright where left out" },
       printed: closed(
         { on: text("day, as 2026-11-25"), parts: texts("what each part was then: its size, and a mark of its lines") },
-        {},
+        { trial: text("the trial that was on then") },
       ),
       title,
     },

@@ -1,5 +1,5 @@
 import type { FunctionTable } from "../library/spec.ts";
-import type { Notebook, Trial } from "./cell.ts";
+import type { Cell, Notebook, Trial } from "./cell.ts";
 import { compile } from "./compile.ts";
 import { concealedCells } from "./concealed.ts";
 import { type Delegate, Graph } from "./graph.ts";
@@ -128,6 +128,16 @@ export class Session {
     if (this.readOnly) return;
     const next = change(this.kept);
     this.step(next, on === undefined ? placeAfter(this.kept.trials, next.trials, this.on) : on, gesture);
+  }
+
+  /**
+   * Changes what is only remembered of cells, such as what has left the notebook on paper. That is no step of its own, and
+   * no undoing takes it back: the paper is there.
+   */
+  remark(change: (cell: Cell) => Cell): void {
+    if (this.readOnly) return;
+    const kept = this.history.rewrite(this.kept, change);
+    if (kept !== this.kept) this.take(kept, this.on);
   }
 
   /** The notebook's own as it would be after an edit. */

@@ -18,8 +18,8 @@ export const words = {
   itDidNot: "No",
   cautions:
     "Measure the rules on the print before cutting. Cut on a mat, along a steel rule, away from your hand. A laser cutter: give its kerf to the formula; only sheet its maker allows, extracted, and never alone while it burns.",
-  old: (on: string) => `Changed since it was printed or saved on ${on}: do not cut from the old sheet.`,
-  asPrinted: (on: string) => `As printed or saved on ${on}.`,
+  old: (printed: Printed) => `Changed since it was printed or saved ${when(printed)}: do not cut from the old sheet.`,
+  asPrinted: (printed: Printed) => `As printed or saved ${when(printed)}.`,
   mostMoved: 6,
   andMore: (count: number) => `and ${count} more`,
   moved: ({ part, before, now, written, gone }: Moved) => {
@@ -34,5 +34,10 @@ export const words = {
   },
   fields: { paper: "paper", lies: "how it lies" },
 } as const;
+
+type Printed = NonNullable<SheetCell["printed"]>;
+
+const when = ({ on, trial }: Printed): string =>
+  `on ${on}${trial === undefined ? "" : ` with the trial “${trial}” on`}`;
 
 const quoted = (words: readonly string[]): string => words.map((each) => `“${each}”`).join(" and ");

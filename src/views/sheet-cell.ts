@@ -1,5 +1,5 @@
 import { html, nothing, type TemplateResult } from "lit";
-import { editCell, type SheetCell } from "../cells/index.ts";
+import type { SheetCell } from "../cells/index.ts";
 import { CellView, errorLine, hiddenValue } from "./cell-view.ts";
 import { exportWords } from "./export-words.ts";
 import { sheetTitle } from "./figure-words.ts";
@@ -60,12 +60,12 @@ export class SheetCellView extends CellView<SheetCell> {
     const moved = printed ? sheets.movedSince(printed, parts) : [];
     return html`${
       printed && moved.length > 0
-        ? html`<div class="moved-since" role="status"><p><strong><span aria-hidden="true">⚠ </span>${words.old(printed.on)}</strong></p>
+        ? html`<div class="moved-since" role="status"><p><strong><span aria-hidden="true">⚠ </span>${words.old(printed)}</strong></p>
           <ul>${moved.slice(0, words.mostMoved).map((each) => html`<li>${words.moved(each)}</li>`)}</ul>
           ${moved.length > words.mostMoved ? html`<p>${words.andMore(moved.length - words.mostMoved)}</p>` : nothing}</div>`
         : nothing
     }
-      ${printed && moved.length === 0 && !this.isPending ? html`<p class="reason">${words.asPrinted(printed.on)}</p>` : nothing}
+      ${printed && moved.length === 0 && !this.isPending ? html`<p class="reason">${words.asPrinted(printed)}</p>` : nothing}
       <div class="sheet-actions">
         <button type="button" @click=${() => this.print()} aria-label=${words.printOf(title)}>${words.print}</button>
         <button type="button" @click=${() => this.save("pdf")} aria-label=${words.fileOf(title, "PDF")}>PDF</button>
@@ -110,7 +110,7 @@ export class SheetCellView extends CellView<SheetCell> {
     const { printPages } = await import("./sheets/print-pages.ts");
     await printPages(made.pages);
     // Nothing tells whether the dialog printed or was called off; to take an old sheet for the new one costs wood.
-    this.asked = sheets.printedNow(made.parts, today());
+    this.asked = sheets.printedNow(made.parts, today(), this.desk.session.trial?.name);
   }
 
   private async save(kind: SheetFileKind): Promise<void> {
@@ -126,7 +126,7 @@ export class SheetCellView extends CellView<SheetCell> {
     } catch (error) {
       return tell(exportWords.cannotSave(error instanceof Error ? error.message : String(error)));
     }
-    this.keep(sheets.printedNow(made.parts, today()));
+    this.keep(sheets.printedNow(made.parts, today(), this.desk.session.trial?.name));
   }
 
   /** What may go out now, or a sentence that says why nothing does: never what was there before, nor what a question hides. */
@@ -147,7 +147,8 @@ export class SheetCellView extends CellView<SheetCell> {
     // While the file was made or put away the cell may have been deleted, or another notebook opened.
     if (!this.isConnected) return;
     if (JSON.stringify(printed) === JSON.stringify(this.cell.printed)) return;
-    this.desk.session.edit((notebook) => editCell(notebook, this.cell.id, { printed }));
+    const { id } = this.cell;
+    this.desk.session.remark((cell) => (cell.id === id && cell.kind === "sheet" ? { ...cell, printed } : cell));
   }
 }
 

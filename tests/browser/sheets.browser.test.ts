@@ -106,8 +106,24 @@ test("after printing the person says whether it came out; only then is the sheet
   await printed(page);
   await sheet(page).getByRole("button", { name: "Yes, this is the sheet in use" }).click();
   await expect.poll(() => sheet(page).textContent()).toContain("As printed or saved on");
+  // The paper is there: nothing takes that back.
+  expect(await page.getByRole("button", { name: /^Undo/ }).isDisabled()).toBe(true);
+});
+
+test("an edit that is taken back after a print leaves a sheet on the bench that shows it, and the page says so", async ({
+  open,
+}) => {
+  const { page } = await open();
+  await openNotebook(page, straight);
+  await page.getByRole("slider", { name: "slide tip_length" }).focus();
+  await page.keyboard.press("ArrowRight");
+  await printed(page);
+  await sheet(page).getByRole("button", { name: "Yes, this is the sheet in use" }).click();
+  await expect.poll(() => sheet(page).textContent()).toContain("As printed or saved on");
   await page.getByRole("button", { name: /^Undo/ }).click();
-  await expect.poll(() => sheet(page).textContent()).not.toContain("As printed or saved on");
+  await expect.poll(() => sheet(page).textContent()).toContain("do not cut from the old sheet");
+  await page.getByRole("button", { name: /^Redo/ }).click();
+  await expect.poll(() => sheet(page).textContent()).toContain("As printed or saved on");
 });
 
 /** Chooses what the menu of the sheet offers. */

@@ -110,4 +110,36 @@ describe("history", () => {
     // Each step holds one cell before and one after; whole notebooks would take 20 million references.
     expect(JSON.stringify(history).length).toBeLessThan(10_000 * 400);
   });
+
+  test("what is rewritten is so in every state that undoing and redoing lead to, and each cell is rewritten once", () => {
+    fc.assert(
+      fc.property(fc.array(edit, { maxLength: 20 }), fc.nat(20), (edits, back) => {
+        const marked = <C extends { readonly id: string }>(cell: C): C =>
+          cell.id === "a2" ? { ...cell, reason: "printed" } : cell;
+        const history = new History();
+        const states = statesOf(history, edits).filter((state, index, all) => index === 0 || state !== all[index - 1]);
+        const right = states.map((state) => ({ ...state, cells: state.cells.map(marked) }));
+        let at = states.length - 1;
+        let now = states[at] as Notebook;
+        for (let step = 0; step < back && history.canUndo; step++) {
+          now = history.undo(now);
+          at--;
+        }
+        now = history.rewrite(now, marked);
+        expect(now).toEqual(right[at]);
+        while (history.canUndo) {
+          now = history.undo(now);
+          expect(now).toEqual(right[--at]);
+        }
+        while (history.canRedo) {
+          now = history.redo(now);
+          expect(now).toEqual(right[++at]);
+        }
+        expect(at).toBe(right.length - 1);
+      }),
+    );
+  });
+  test("a rewriting that changes nothing gives the very same notebook", () => {
+    expect(new History().rewrite(start, (cell) => cell)).toBe(start);
+  });
 });

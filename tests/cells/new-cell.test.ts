@@ -79,3 +79,12 @@ test("a duplicate stands below, under a name and an id of its own, its parameter
     { id: "a4", kind: "note", text: "x" },
   ]);
 });
+
+test("a duplicate of a sheet has not been printed", () => {
+  const printed = { on: "2026-11-26", parts: { a: "1" } };
+  const notebook: Notebook = { ...empty, cells: [{ id: "a1", kind: "sheet", of: "blanks", paper: "A3", printed }] };
+  expect(duplicateCell(notebook, "a1", functions).cells).toEqual([
+    { id: "a1", kind: "sheet", of: "blanks", paper: "A3", printed },
+    { id: "a2", kind: "sheet", of: "blanks", paper: "A3" },
+  ]);
+});

@@ -9,6 +9,8 @@ export interface Blank {
   readonly part: FlatPart;
   /** Area of its lower face. */
   readonly area: number;
+  /** Area of what the blank is longer by, beside edges that are sanded from below. */
+  readonly extra: number;
   /** What its bevels take away. */
   readonly bevelled: number;
 }
@@ -59,6 +61,7 @@ export function blankOf(panel: PanelPlace, edges: readonly PanelEdge[], margin: 
       ],
     },
     area: areaWithin(face),
+    extra: [inboard, outboard].reduce((sum, edge) => sum + (edge ? edgeLength(edge, panel) * longer(edge) : 0), 0),
     bevelled: [inboard, outboard].reduce((sum, edge) => sum + (edge ? wedge(edge, panel) : 0), 0),
   };
 }
@@ -146,5 +149,8 @@ function readingAngle([ax, ay]: Point, [bx, by]: Point): number {
 }
 
 /** Volume that a bevel takes: a wedge of t by off along the edge. */
-const wedge = ({ off, end, skew }: PanelEdge, { thickness, root_chord, tip_chord }: PanelPlace): number =>
-  ((end === "inboard" ? root_chord : tip_chord) / Math.cos(skew)) * thickness * off * 0.5;
+const wedge = (edge: PanelEdge, panel: PanelPlace): number =>
+  edgeLength(edge, panel) * panel.thickness * edge.off * 0.5;
+
+const edgeLength = ({ end, skew }: PanelEdge, { root_chord, tip_chord }: PanelPlace): number =>
+  (end === "inboard" ? root_chord : tip_chord) / Math.cos(skew);

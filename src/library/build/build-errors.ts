@@ -1,7 +1,7 @@
 import { numberText } from "../number-text.ts";
 import type { Wing } from "../shape/wing-record.ts";
 import { freeFall } from "../units.ts";
-import type { BuiltPanel, Measured } from "./built-panels.ts";
+import { type BuiltPanel, cantDoubt, type Measured } from "./built-panels.ts";
 import { rollEffect } from "./roll-effect.ts";
 
 /** A difference between the halves and what it does. */
@@ -46,8 +46,8 @@ export function errorsOf(
     const cant = off("right", "cant") - off("left", "cant");
     const perTwist = speed * effect.ofTwist(k);
     const perLift = speed * effect.ofLift(k, lift_coefficient, lift_slope);
-    const cantDoubt =
-      (Math.SQRT2 * Math.sqrt(2 * height_error ** 2 + (Math.sin(panel.cant) * length_error) ** 2)) / panel.length;
+    // 1 − cos(built)/cos(planned) changes by this with each of the two cants.
+    const lostByCant = Math.abs(Math.sin(panel.cant)) / Math.cos(wing.right.cant[k] ?? 0);
     const name = `panel ${k + 1}, right against left`;
     return [
       ...(measured.right_rear && measured.left_rear
@@ -57,7 +57,7 @@ export function errorsOf(
               size: `${numberText(Math.abs(twist), "deg")} more washout on the ${twist > 0 ? "right" : "left"}`,
               roll_rate: perTwist * twist,
               doubt: (perTwist * 2 * height_error) / tipChord,
-              remedy: twistRemedy(twist, k + 1, chord),
+              remedy: twistRemedy(off("right", "twist"), off("left", "twist"), k + 1, chord),
             }),
           ]
         : []),
@@ -65,28 +65,31 @@ export function errorsOf(
         error: `cant of ${name}`,
         size: `${numberText(Math.abs(cant), "deg")} steeper on the ${cant > 0 ? "right" : "left"}`,
         roll_rate: perLift * (lost("right") - lost("left")),
-        doubt: perLift * Math.abs(Math.sin(panel.cant)) * cantDoubt,
+        doubt: perLift * lostByCant * Math.SQRT2 * cantDoubt(panel, height_error, length_error),
         remedy: `see the joint inboard of panel ${k + 1}; a degree here does little`,
       }),
-      ...massError(wing, k, given, (moment) => speed * effect.ofMoment(moment, lift_slope)),
     ];
   });
-  return [...rows].sort((a, b) => Math.abs(b.roll_rate) - Math.abs(a.roll_rate));
+  const masses = massError(wing, given, (moment) => speed * effect.ofMoment(moment, lift_slope));
+  return [...rows, ...masses].sort((a, b) => Math.abs(b.roll_rate) - Math.abs(a.roll_rate));
 }
 
 /** What is more than the measuring may pretend matters, where it would be seen at all: half a degree a second. */
-const judged = (row: Omit<BuildError, "matters">): BuildError => ({
-  ...row,
-  matters: Math.abs(row.roll_rate) > Math.max(row.doubt, 0.5 * (Math.PI / 180)),
-});
+function judged(row: Omit<BuildError, "matters">): BuildError {
+  const matters = Math.abs(row.roll_rate) > Math.max(row.doubt, 0.5 * (Math.PI / 180));
+  return { ...row, matters, remedy: matters ? row.remedy : "leave it" };
+}
 
-function twistRemedy(twist: number, panel: number, chord: number): string {
-  const size = Math.abs(twist);
-  const [more, less] = twist > 0 ? ["left", "right"] : ["right", "left"];
+/** What the panel that is farther off its plan takes, so that it is like the other one again. */
+function twistRemedy(right: number, left: number, panel: number, chord: number): string {
+  const size = Math.abs(right - left);
+  const side = Math.abs(right) >= Math.abs(left) ? "right" : "left";
+  // Twist counts nose-down, which is trailing edge up.
+  const way = right > left === (side === "right") ? "down" : "up";
   return (
-    `wash the ${more} panel ${panel} out by ${numberText(size, "deg")}, or the ${less} one in: its trailing edge ` +
-    `${numberText(chord * Math.sin(size), "mm")} up against its leading edge. Damp it, twist, and let it dry pinned down; ` +
-    `or bend the last tenth of its chord up as a tab, along the whole panel, by about ${numberText(size / tabEffect, "deg")}. Measure again before flying`
+    `turn the trailing edge of the ${side} panel ${panel}, the one farther off its plan, ${way} by ` +
+    `${numberText(chord * Math.sin(size), "mm")}, which is ${numberText(size, "deg")}: damp it, twist, and let it dry pinned down; ` +
+    `or bend the last tenth of its chord ${way} as a tab, along the whole panel, by about ${numberText(size / tabEffect, "deg")}. Measure again before flying`
   );
 }
 
@@ -97,29 +100,28 @@ function twistRemedy(twist: number, panel: number, chord: number): string {
 const hinge = Math.acos(2 * 0.1 - 1);
 const tabEffect = 1 - (hinge - Math.sin(hinge)) / Math.PI;
 
-/** Where both panels are weighed and the glider's mass is known: their difference at the panel's middle. */
+/** Where panels are weighed on both sides and the glider's mass is known: their differences, each at its panel's middle. */
 function massError(
   wing: Wing,
-  k: number,
   { measured: { right_mass, left_mass }, mass, mass_error, lift_coefficient }: Conditions,
   rollOf: (momentOverPressure: number) => number,
 ): BuildError[] {
-  const [right, left] = [right_mass?.[k], left_mass?.[k]];
-  if (right === undefined || left === undefined || mass === undefined) return [];
-  const heavier = right - left;
+  if (!right_mass || !left_mass || mass === undefined) return [];
   const { y } = wing.right.stations;
-  const arm = ((y[k] ?? 0) + (y[k + 1] ?? 0)) / 2;
+  const arms = right_mass.slice(0, left_mass.length).map((_, k) => ((y[k] ?? 0) + (y[k + 1] ?? 0)) / 2);
+  const moment = arms.reduce((sum, arm, k) => sum + ((right_mass[k] ?? 0) - (left_mass[k] ?? 0)) * arm, 0);
   const pressure = (mass * freeFall) / (wing.area * lift_coefficient);
-  const tip = wing.right.stations.y.at(-1) ?? arm;
-  const side = heavier > 0 ? "left" : "right";
+  const rollOfMoment = (of: number) => rollOf((of * freeFall) / pressure);
+  const atTip = numberText(Math.abs(moment) / (y.at(-1) ?? Number.NaN), "g");
+  const [heavy, light] = moment > 0 ? ["right", "left"] : ["left", "right"];
   return [
     judged({
-      error: `mass of panel ${k + 1}, right against left`,
-      size: `${numberText(Math.abs(heavier), "g")} heavier on the ${heavier > 0 ? "right" : "left"}`,
-      roll_rate: rollOf((heavier * freeFall * arm) / pressure),
-      // Two readings of the scales.
-      doubt: Math.abs(rollOf((Math.SQRT2 * mass_error * freeFall * arm) / pressure)),
-      remedy: `put ${numberText((Math.abs(heavier) * arm) / tip, "g")} on the ${side} tip`,
+      error: "mass of the panels, right against left",
+      size: `as ${atTip} more at the ${heavy} tip`,
+      roll_rate: rollOfMoment(moment),
+      // Every panel's mass by itself.
+      doubt: Math.abs(rollOfMoment(Math.SQRT2 * mass_error * Math.hypot(...arms))),
+      remedy: `put ${atTip} on the ${light} tip`,
     }),
   ];
 }

@@ -63,8 +63,9 @@ export function refuseMisfit(wing: Pick<Wing, "right" | "left">, measured: Measu
 }
 
 /**
- * Cant and twist of each panel of one half: sin cant = rise of the leading edge over the panel's length; sin twist = rise
- * of the trailing edge over the leading edge, over chord · cos cant (derived). Twist not measured is as planned.
+ * Cant and twist of each panel of one half. The leading edge of a panel rises by length · sin cant and, where it is swept,
+ * by sweep · sin twist · cos cant besides; its trailing edge lies chord · sin twist · cos cant higher (derived). Twist not
+ * measured is as planned.
  */
 export function builtPanels(
   half: Half,
@@ -81,16 +82,20 @@ export function builtPanels(
     const length = lengths?.[k] ?? planned;
     const height = heights[k] ?? 0;
     const rise = height - (k === 0 ? start : (heights[k - 1] ?? 0));
-    if (!(Math.abs(rise) < length)) {
+    const chord = half.tip_chord[k] ?? Number.NaN;
+    const sweep = half.sweep[k] ?? 0;
+    const raised = (rears?.[k] ?? 0) - height;
+    const plannedTwist = half.twist[k] ?? 0;
+    const cant = rears
+      ? Math.asin((rise - (sweep * raised) / chord) / length)
+      : cantOfRise(rise, length, sweep * Math.sin(plannedTwist));
+    if (!Number.isFinite(cant)) {
       refuse(
         "measured",
         `The outer end of panel ${side} ${k + 1} lies ${numberText(Math.abs(rise), "mm")} ${rise < 0 ? "below" : "above"} its inner end, and the panel is ` +
           `${numberText(length, "mm")} long. Measure both heights again.`,
       );
     }
-    const cant = Math.asin(rise / length);
-    const chord = half.tip_chord[k] ?? Number.NaN;
-    const raised = (rears?.[k] ?? 0) - height;
     const sine = raised / (chord * Math.cos(cant));
     if (rears && !(Math.abs(sine) < 0.5)) {
       refuse(
@@ -98,10 +103,18 @@ export function builtPanels(
         `The trailing edge of panel ${side} ${k + 1} stands ${numberText(raised, "mm")} against its leading edge, on a chord of ${numberText(chord, "mm")}. Measure both again.`,
       );
     }
-    const twist = rears ? Math.asin(sine) : (half.twist[k] ?? 0);
+    const twist = rears ? Math.asin(sine) : plannedTwist;
     return { length, cant, twist, thickness: thicknesses?.[k] ?? half.thickness[k] ?? Number.NaN };
   });
 }
+
+/** The cant at which length · sin cant + turned · cos cant is the rise; NaN where none is. */
+const cantOfRise = (rise: number, length: number, turned: number): number =>
+  Math.asin(rise / Math.hypot(length, turned)) - Math.atan2(turned, length);
+
+/** Of one panel's cant: two heights and a length, each by itself (GUM, first order). */
+export const cantDoubt = ({ length, cant }: BuiltPanel, height: number, along: number): number =>
+  Math.sqrt(2 * height ** 2 + (Math.sin(cant) * along) ** 2) / (length * Math.cos(cant));
 
 /** The panels of a half as built, as `wing` takes them: what an oblique joint gave is in the measured washout. */
 export function asPanels(half: Half, built: readonly BuiltPanel[]): Panels {

@@ -1,7 +1,7 @@
 /**
  * What to mind at each kind of work, in our words. Limits and protection: HSE EH40 and HSE guidance on wood dust (hardwood
  * 3 mg/m³, balsa being one; FFP3 or half-mask P3), HSE RR646 (cyanoacrylate 0.3 ppm over 15 min), NIOSH on fibrous glass;
- * all verified. Heat of cyanoacrylate on cotton and glass, first aid: verified. Blade and accelerator: common practice.
+ * all verified. Heat of cyanoacrylate on cotton and glass, first aid: verified. Blade, accelerator and toss: common practice.
  */
 export const cautions = {
   blade:
@@ -13,7 +13,7 @@ export const cautions = {
     "Thin cyanoacrylate on glass cloth, and on cotton, wool or leather, heats up within seconds: it burns and smokes. No cotton gloves or sleeves, small doses, no accelerator on wet cloth, fresh air.",
   epoxy: "Nitrile gloves and fresh air; resin on skin is washed off with soap and water at once, not with solvent.",
   glassDust: "Wear FFP3 and goggles, tape the sleeves, sand wet or at an extractor, and wipe up with a damp cloth.",
-  none: "",
+  toss: "Nobody ahead, and goggles for who stands near. Its nose is never aimed at anyone, by hand or off a rubber line, and nobody stands within a line's reach.",
 } as const;
 
 /** Whose rules come first. */

@@ -15,6 +15,10 @@ const partsListRecord = record(
       size: text("its sizes"),
     }),
     count: number("1", "pieces in all"),
+    supplies: table("what is used up, worn or measured with besides", {
+      supply: text("what to lay ready"),
+      use: text("what for"),
+    }),
   },
   ({ parts, count }) => `${count} pieces of ${parts.part.length} kinds`,
 );
@@ -32,13 +36,20 @@ export const partsList = define({
     stick_wood: { ...text("wood of the stick"), default: "hard balsa or spruce" } as const,
     cloth: number("g/m^2", "weight of the cloth over the joints; 0 for none", { min: 0, default: 0.025 }),
     strip_width: number("mm", "width of the strips", { above: 0, default: 0.02 }),
+    root_width: number("mm", "width of those over the root joint; left out, as the others", {
+      above: 0,
+      optional: true,
+    }),
     clay: number("g", "ballast that is reckoned with", { min: 0, default: 0 }),
   },
   result: partsListRecord,
   formula: "counted from the glider's panels, joints, tail and stick",
   errors: [],
   assumptions: ["Sizes of panels: length by chord inboard to outboard by thickness, as measured on the lower face."],
-  sources: [{ text: "The glider's own parts", mark: "derived" }],
+  sources: [
+    { text: "The glider's own parts", mark: "derived" },
+    { text: "Supplies", mark: "common practice" },
+  ],
   examples: [
     {
       summary: "a level centre panel in one piece and two tips, with tail, fin and stick",
@@ -72,10 +83,10 @@ export const partsList = define({
     },
   ],
   isSlow: true,
-  compute: ({ glider, wing_wood, tail_wood, stick_wood, cloth, strip_width, clay }) => {
+  compute: ({ glider, wing_wood, tail_wood, stick_wood, cloth, strip_width, root_width = strip_width, clay }) => {
     const rows = [
       ...panelRows(glider, wing_wood),
-      ...(cloth > 0 ? stripRows(glider, cloth, strip_width) : []),
+      ...(cloth > 0 ? stripRows(glider, cloth, { strip_width, root_width }) : []),
       ...tailRows(glider, tail_wood, stick_wood),
       ...(clay > 0 ? [{ part: "ballast", count: 1, material: "clay", size: numberText(clay, "g") }] : []),
     ];
@@ -87,9 +98,26 @@ export const partsList = define({
         size: rows.map(({ size }) => size),
       },
       count: rows.reduce((sum, { count }) => sum + count, 0),
+      supplies: {
+        supply: supplies.map(([supply]) => supply),
+        use: supplies.map(([, use]) => use),
+      },
     };
   },
 });
+
+/** Common practice; the masks as HSE has them for hardwood dust. */
+const supplies: readonly (readonly [supply: string, use: string])[] = [
+  ["cardboard, sheet wood or foam board, and wood glue", "the jig"],
+  ["thin and medium cyanoacrylate, or epoxy", "joints, seat and tail; thin or resin for the strips"],
+  ["film and masking tape", "film keeps the wing off the jig, tape hinges the panels for the dry fit"],
+  ["sanding blocks, medium and fine", "bevels, section, edges"],
+  ["lacquer or sanding sealer", "both faces alike, against damp"],
+  ["knife with new blades, steel rule, tin with a lid", "cutting; used blades go into the tin"],
+  ["scales to 0.01 g, calipers, square, rule", "weighing and measuring as it is built"],
+  ["mask FFP3 or half-mask P3, and goggles, one each", "dust of wood and glass"],
+  ["nitrile gloves, and moving air", "adhesive and resin"],
+];
 
 interface Row {
   readonly part: string;
@@ -116,13 +144,17 @@ function panelRows({ wing }: Glider, material: string): Row[] {
 }
 
 /** Strips of both faces; joints of both sides that are alike stand together. */
-function stripRows({ wing }: Glider, cloth: number, width: number): Row[] {
+function stripRows(
+  { wing }: Glider,
+  cloth: number,
+  { strip_width, root_width }: { strip_width: number; root_width: number },
+): Row[] {
   const joints = jointPlaces(wing, "cut").filter(({ side }) => !(wing.mirrored && side === "left"));
   return joints.map(({ name, side, outer }) => ({
     part: `strips, ${side === "root" ? "root" : wing.mirrored ? name.replace("right", "joint") : name}`,
     count: 2 * (wing.mirrored && side !== "root" ? 2 : 1),
     material: `glass cloth, ${numberText(cloth, "g/m^2")}`,
-    size: `${mm(width)} × ${mm(outer.root_chord)}`,
+    size: `${mm(side === "root" ? root_width : strip_width)} × ${mm(outer.root_chord)}`,
   }));
 }
 

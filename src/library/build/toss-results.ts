@@ -41,9 +41,11 @@ const tossResultsRecord = record(
     next: text("what to change next"),
   },
   ({ changes, glide_ratio, next }) =>
-    `${changes.tosses.reduce((sum, each) => sum + each, 0)} tosses, ${numberText(glide_ratio, "1")} to 1 at last; ${next}`,
+    `${counted(changes.tosses.reduce((sum, each) => sum + each, 0))}, ${numberText(glide_ratio, "1")} to 1 at last; ${next}`,
 );
 export type TossResults = ValueOf<typeof tossResultsRecord>;
+
+const counted = (tosses: number): string => `${tosses} ${tosses === 1 ? "toss" : "tosses"}`;
 
 /** `toss_results(tosses, …)`: glide ratio and sink from hand tosses, and what to change next. */
 export const tossResults = define({
@@ -184,7 +186,7 @@ const doubtOf = (count: number, spread: number): number =>
   count < 2 ? 0 : (studentT(count - 1) * spread) / Math.sqrt(count);
 
 function verdict(group: Group, before: Group | undefined, ratio: number | undefined, sink: number | undefined): string {
-  if (group.count < 3) return `only ${group.count} ${group.count === 1 ? "toss" : "tosses"}: three at least`;
+  if (group.count < 3) return `only ${counted(group.count)}: three at least`;
   const told: string[] = [];
   if (ratio !== undefined) {
     const off = group.ratio - ratio;

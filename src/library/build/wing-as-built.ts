@@ -6,7 +6,15 @@ import { buildWing } from "../shape/wing.ts";
 import { type Wing, wingRecord } from "../shape/wing-record.ts";
 import { boolean, define, number, type Refuse, record, table, text, type ValueOf } from "../spec.ts";
 import { type BuildError, errorsOf } from "./build-errors.ts";
-import { asPanels, type BuiltPanel, builtPanels, type Measured, measuredTable, refuseMisfit } from "./built-panels.ts";
+import {
+  asPanels,
+  type BuiltPanel,
+  builtPanels,
+  cantDoubt,
+  type Measured,
+  measuredTable,
+  refuseMisfit,
+} from "./built-panels.ts";
 import { jointName } from "./joint-name.ts";
 
 const wingAsBuiltRecord = record(
@@ -85,7 +93,7 @@ export const wingAsBuilt = define({
   },
   result: wingAsBuiltRecord,
   formula:
-    "sin cant = rise/length; sin washout = rise of the trailing edge / (chord · cos cant); doubt of a cant = √(2·height_error² + (sin cant · length_error)²)/(length · cos cant); roll rate by strip theory",
+    "sin cant = (rise of the leading edge − sweep · rise of the trailing edge over it / chord) / length; sin washout = rise of the trailing edge over the leading edge / (chord · cos cant); doubt of a cant = √(2·height_error² + (sin cant · length_error)²)/(length · cos cant); roll rate by strip theory",
   errors: [
     "A column has fewer rows than the wing has panels, or more.",
     "Trailing edges or masses are measured on one side alone.",
@@ -209,10 +217,6 @@ const measure = (wing: Wing, measured: Measured, start: number, refuse: Refuse):
 
 const wingOf = (wing: Wing, { right, left }: Sides, refuse: Refuse): Wing =>
   buildWing(asPanels(wing.right, right), asPanels(wing.left, left), refuse);
-
-/** Of one panel's cant: two heights and a length, each by itself (GUM, first order). */
-const cantDoubt = ({ length, cant }: BuiltPanel, height: number, along: number): number =>
-  Math.sqrt(2 * height ** 2 + (Math.sin(cant) * along) ** 2) / (length * Math.cos(cant));
 
 function jointRows(
   wing: Wing,

@@ -66,7 +66,7 @@ export const wingBlanks = define({
   },
   result: wingBlanksRecord,
   formula:
-    "lower face: the panel's own length, chords and sweep, its ends along the joint lines; upper_length = length − off of each bevel; mass = density · thickness · area",
+    "lower face: the panel's own length, chords and sweep, its ends along the joint lines; upper_length = length − off of each bevel, + off where the outer panel goes down; mass = density · thickness · (area + what the blank is longer by)",
   errors: [
     "A bevel is steeper than the steepest allowed, or takes all of a face.",
     "The joint lines of a short panel lie so far askew that they meet within it.",
@@ -133,7 +133,7 @@ export const wingBlanks = define({
       }
       const wood = density ?? wing[panel.side].density[panel.number - 1];
       const upper = edges.reduce(
-        (left, each) => (each.panel.name === panel.name ? left - each.off : left),
+        (left, each) => (each.panel.name === panel.name ? left - Math.sign(each.bevel) * each.off : left),
         panel.length,
       );
       return { panel, ...blank, wood, upper, isHalf };
@@ -141,7 +141,7 @@ export const wingBlanks = define({
     const [half, other] = blanks.filter(({ isHalf }) => isHalf);
     const rows: Row[] = half && other ? [joined(half, other), ...blanks.filter(({ isHalf }) => !isHalf)] : blanks;
     const isWeighed = rows.every(({ wood }) => wood !== undefined);
-    const masses = rows.map(({ wood = 0, panel, area }) => wood * panel.thickness * area);
+    const masses = rows.map(({ wood = 0, panel, area, extra }) => wood * panel.thickness * (area + extra));
     return {
       panels: {
         panel: rows.map(({ part }) => part.name),
@@ -199,6 +199,7 @@ function joined(right: Row, left: Row): Row {
       ],
     },
     area: right.area + left.area,
+    extra: right.extra + left.extra,
     bevelled: right.bevelled + left.bevelled,
     upper: right.upper + left.upper,
     whole: right.panel.length + left.panel.length,

@@ -86,7 +86,7 @@ export const workOrder = define({
         step: steps.map((_, index) => index + 1),
         part: steps.map(({ part }) => part),
         work: steps.map(({ work }) => work),
-        caution: steps.map(({ caution }) => cautions[caution]),
+        caution: steps.map(({ caution }) => caution.map((each) => cautions[each]).join(" ")),
         wait: steps.map(({ wait }) => wait * 60),
         check: steps.map(({ check }) => check),
       },
@@ -99,7 +99,7 @@ export const workOrder = define({
 interface Step {
   readonly part: string;
   readonly work: string;
-  readonly caution: keyof typeof cautions;
+  readonly caution: readonly (keyof typeof cautions)[];
   /** Minutes. */
   readonly wait: number;
   readonly check: string;
@@ -114,21 +114,21 @@ function prepare({ wing }: Glider): Step[] {
     {
       part: "wood",
       work: `Pick quarter-grain sheet of ${thicknesses.join(", ")}. Weigh and measure each sheet and write both on it.`,
-      caution: "none",
+      caution: [],
       wait: 0,
       check: "Thickness as measured stands in the notebook, not as sold.",
     },
     {
       part: "wood",
       work: `Print the sheets, check their rules, and cut ${wing.panels} panels a side with the grain along the arrows.`,
-      caution: "blade",
+      caution: ["blade"],
       wait: 0,
       check: "The printed 100 mm measures 100 mm; right and left lie on each other as mirror images.",
     },
     {
       part: "wood",
       work: "Weigh the blanks and pair them, right with left.",
-      caution: "none",
+      caution: [],
       wait: 0,
       check: "Each pair within 0.1 g, or its odd half marked for the tip that needs it.",
     },
@@ -145,8 +145,8 @@ function bevel(joints: readonly JointPlace[], jig: boolean): Step[] {
       ? [
           {
             part: "jig",
-            work: "Cut the jig's rails and gussets, put them together on the base, and glue.",
-            caution: "blade",
+            work: "Cut the jig's rails and gussets, put them together on the base, and glue with wood glue.",
+            caution: ["blade"],
             wait: 30,
             check: "Both rails upright by a square; every panel lies on both without rocking.",
           } as const,
@@ -156,7 +156,7 @@ function bevel(joints: readonly JointPlace[], jig: boolean): Step[] {
       ([name, angle]): Step => ({
         part: "joints",
         work: `Sand the bevels of the ${name.trim()}: ${deg(angle)} on each of its edges, panel propped at the table's edge. Half of the fold, not all of it.`,
-        caution: "woodDust",
+        caution: ["woodDust"],
         wait: 0,
         check:
           "Held together dry, the two edges touch along their whole length, above and below, without light between them.",
@@ -167,7 +167,7 @@ function bevel(joints: readonly JointPlace[], jig: boolean): Step[] {
           {
             part: "joints",
             work: "Where the washout steps, fair the edges with a strip of scrap wood, so that they touch all along.",
-            caution: "woodDust",
+            caution: ["woodDust"],
             wait: 0,
             check: "No gap wider than a sheet of paper.",
           } as const,
@@ -190,14 +190,14 @@ function join(
     {
       part: "joints",
       work: `Dry-fit all panels ${where}; tape the joints on their lower faces as hinges.`,
-      caution: "none",
+      caution: [],
       wait: 0,
       check: "Every panel lies down; centre line and joint lines stand over their marks.",
     },
     {
       part: "joints",
       work: `Glue ${joints.length === 1 ? "the joint" : `the ${joints.length} joints`} from the root out. ${glued}`,
-      caution: isFast ? "glue" : "epoxy",
+      caution: [isFast ? "glue" : "epoxy"],
       wait: isFast ? 10 : 12 * 60,
       check: `Angles within ${deg(tolerance)} of the plan by height and length, right and left within ${deg(tolerance)} of each other. Incidence right and left within half a degree: that counts most.`,
     },
@@ -206,21 +206,21 @@ function join(
           {
             part: "joints",
             work: `Lay the strips dry on the upper face, narrowest first, smooth them down under film, and let ${isFast ? "thin cyanoacrylate" : "resin"} soak in from the joint outward.`,
-            caution: isFast ? "clothGlue" : "epoxy",
+            caution: [isFast ? "clothGlue" : "epoxy"],
             wait: isFast ? 30 : 12 * 60,
             check: "The cloth is clear all over, without white, dry patches.",
           },
           {
             part: "joints",
             work: "Take the wing off, turn it over and do the same below.",
-            caution: isFast ? "clothGlue" : "epoxy",
+            caution: [isFast ? "clothGlue" : "epoxy"],
             wait: isFast ? 30 : 12 * 60,
             check: "Laid back on its rest, the wing still lies down everywhere.",
           },
           {
             part: "joints",
             work: "Feather the edges of the strips and trim what stands out.",
-            caution: "glassDust",
+            caution: ["glassDust"],
             wait: 0,
             check: "A finger feels no edge; weigh the wing.",
           },
@@ -235,14 +235,14 @@ function shape({ wing }: Glider): Step[] {
     {
       part: "wing",
       work: "Sand the section by its templates, flat on the bench, right and left by turns; keep off the joints.",
-      caution: "woodDust",
+      caution: ["woodDust"],
       wait: 0,
       check: "Each template sits down all along; right and left halves weigh alike.",
     },
     {
       part: "wing",
       work: `Seal with thin coats on both faces alike, and look along the wing from behind${washedOut > 0.001 ? `: the tips show ${deg(washedOut)} of washout, alike` : ": no tip is turned"}.`,
-      caution: "glue",
+      caution: ["glue"],
       wait: 60,
       check: "Measured again at every tip: incidence right and left within half a degree.",
     },
@@ -256,14 +256,14 @@ function body({ tailplane, fin, stick, seat_angle, decalage }: Glider, isFast: b
     {
       part: "body",
       work: `Cut ${parts.join(", ")}; sand the leading edges round and the trailing edges thin; mark where all of it stands.`,
-      caution: "blade",
+      caution: ["blade", "woodDust"],
       wait: 0,
       check: "Each part within its budget on the scales.",
     },
     {
       part: "body",
       work: `Fit the wing's seat: ${deg(seat_angle)} on the stick, its groove to the root joint. Glue seat${tailplane ? ", tailplane" : ""}${fin ? " and fin" : ""} square to each other.`,
-      caution: isFast ? "glue" : "epoxy",
+      caution: [isFast ? "glue" : "epoxy"],
       wait: isFast ? 15 : 12 * 60,
       check: `From the front the tail lies level with the wing's root, the fin stands upright${decalage === undefined ? "" : `; decalage ${deg(decalage)} within a quarter of a degree`}.`,
     },
@@ -276,14 +276,14 @@ function fly({ balance, wing }: Glider): Step[] {
     {
       part: "trim",
       work: `Weigh all of it. Add clay until it balances ${where}, and level across.`,
-      caution: "none",
+      caution: [],
       wait: 0,
       check: "All-up mass and clay stand in the notebook.",
     },
     {
       part: "trim",
       work: "Toss it level over long grass, three to five times for each change, and log every toss. One change at a time.",
-      caution: "none",
+      caution: ["toss"],
       wait: 0,
       check: `It glides straight or in a wide turn without stalling${wing.mirrored ? "" : ", as its unlike halves are meant to"}; only then is it boosted.`,
     },

@@ -4,9 +4,13 @@ import type { Part } from "./parts.ts";
 /** What a sheet was when it was printed. */
 export type Printed = NonNullable<SheetCell["printed"]>;
 
-/** What is kept of a sheet when it is printed: of each part its size, a mark of where its lines run, and its words. */
-export const printedNow = (parts: readonly Part[], date: string): Printed => ({
+/**
+ * What is kept of a sheet when it is printed: of each part its size, a mark of where its lines run, and its words; and the
+ * trial that was on, if one was.
+ */
+export const printedNow = (parts: readonly Part[], date: string, trial?: string): Printed => ({
   on: date,
+  ...(trial !== undefined && { trial }),
   parts: Object.fromEntries(parts.map((part) => [part.name, keptOf(part)])),
 });
 

@@ -47,6 +47,28 @@ describe("the blanks of a wing", () => {
     expect(Math.abs(askew.area / plain.area - 1)).toBeLessThan(1e-3);
   });
 
+  test("of panels that go down are longer above, and weigh as much as the wood between both faces", () => {
+    const flat = [0, 0, 0];
+    const panels: Panels = {
+      ...{ length: [0.1, 0.08, 0.06], root_chord: [0.06, 0.06, 0.06], tip_chord: [0.06, 0.06, 0.06] },
+      ...{ sweep: flat, washout: flat, thickness: [0.003, 0.003, 0.002] },
+      break: [degrees(5), degrees(6), degrees(-15)],
+    };
+    const { panel, upper_length, mass, bevelled_mass } = blanks(build(panels), { density: 100 }).panels;
+    // Half the fold of 2·5, 6 and −15 deg on each edge, by hand: up takes from the upper face, down leaves it longer.
+    const tan = (angle: number) => Math.tan(degrees(angle));
+    const upper = [0.1 - 0.003 * (tan(5) + tan(3)), 0.08 - 0.003 * tan(3) + 0.003 * tan(7.5), 0.06 + 0.002 * tan(7.5)];
+    panels.length.forEach((length, k) => {
+      const at = panel.indexOf(`right ${k + 1}`);
+      expect(upper_length[at]).toBeCloseTo(upper[k] ?? 0, 12);
+      // A plank whose ends are cut askew: the mean of both faces times thickness and chord.
+      const volume = (((length + (upper[k] ?? 0)) / 2) * 0.06 * (panels.thickness[k] ?? 0)) as number;
+      expect(bevelled_mass?.[at]).toBeCloseTo(100 * volume, 9);
+      const longest = Math.max(length, [length, length + 0.003 * tan(7.5), upper[2] ?? 0][k] ?? 0);
+      expect(mass?.[at]).toBeCloseTo(100 * longest * 0.06 * (panels.thickness[k] ?? 0), 9);
+    });
+  });
+
   test("are mirror pairs: a left outline is the right one turned over", () => {
     fc.assert(
       fc.property(folded, (random) => {

@@ -27,6 +27,8 @@ describe("the order of work", () => {
     expect(at(/^Lay the strips/)).toMatch(/No cotton gloves/);
     expect(at(/^Feather/)).toMatch(/FFP3/);
     expect(at(/^Print the sheets/)).toMatch(/steel rule/);
+    expect(at(/^Cut tailplane/)).toMatch(/steel rule.*FFP3/);
+    expect(at(/^Toss it/)).toMatch(/never aimed at anyone/);
   });
   test("follows the choice of glue, strips and jig, and has no joints where there are none", () => {
     expect(order({ strips: false }).work.some((text) => /strips/.test(text))).toBe(false);
@@ -53,5 +55,13 @@ test("the parts list counts both halves, whether they are alike or not", () => {
   expect(count("strips, joint 2–3")).toBe(4);
   const left = withColumns(ploverPanels, { thickness: [0.003, 0.002, 0.002] });
   const unlike = call(partsList, { glider: { ...glider, wing: buildWing(ploverPanels, left, refuse) } }) as PartsList;
+  const size = (name: string, given: Record<string, unknown>) => {
+    const { parts } = call(partsList, { glider, ...given }) as PartsList;
+    return parts.size[parts.part.indexOf(name)];
+  };
+  expect(size("strips, root", { root_width: 0.03 })).toMatch(/^30 mm/);
+  expect(size("strips, root", { strip_width: 0.015 })).toMatch(/^15 mm/);
+  expect(size("strips, joint 1–2", { root_width: 0.03 })).toMatch(/^20 mm/);
+  expect(list.supplies.supply.join()).toMatch(/FFP3/);
   expect(unlike.parts.part.filter((name) => /^wing panel (right|left)/.test(name))).toHaveLength(6);
 });
