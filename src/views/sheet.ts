@@ -112,11 +112,12 @@ export class Sheet extends LitElement {
   }
 
   protected override render(): TemplateResult {
-    const { cell } = this;
-    const result = this.desk.session.result(cell.id);
+    const { desk, cell } = this;
+    const result = desk.session.result(cell.id);
     const error = result && !result.ok ? result.error : null;
-    const isPending = this.desk.session.isPending(cell.id) || this.isSwept;
-    const isFirst = isPending && !result;
+    const isPending = desk.session.isPending(cell.id) || this.isSwept;
+    // What a question hides says so first, computed or not.
+    const isFirst = isPending && !result && !desk.session.concealed.has(cell.id);
     return html`<div class="sheet${this.problem !== null || error ? " halted" : ""}${isPending ? " busy" : ""}" aria-busy=${isPending ? "true" : "false"}>
       <header @pointerdown=${this.press}><h2>${figureTitle(cell)}</h2> <p>${showsOf(cell)}</p>
         <button type="button" class="more" aria-haspopup="menu" aria-label=${words.more(words.sheetOf(figureTitle(cell)))}
