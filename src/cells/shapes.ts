@@ -39,10 +39,13 @@ export function describe(shape: Shape): string {
       return "a yes or no";
     case "list":
       return `a list, each element ${describe(shape.of)}`;
-    case "record":
-      return shape.type === null
-        ? "a table"
-        : `${/^[aeiou]/.test(shape.type) ? "an" : "a"} ${shape.type.replaceAll("_", " ")}`;
+    case "record": {
+      if (shape.type === null) return "a table";
+      const name = shape.type.replaceAll("_", " ");
+      // More than one: "joint bevels".
+      if (/[^s]s$/.test(name)) return name;
+      return `${/^[aeiou]/.test(name) ? "an" : "a"} ${name}`;
+    }
   }
 }
 
