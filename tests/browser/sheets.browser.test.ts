@@ -117,6 +117,13 @@ test("an edit that is taken back after a print leaves a sheet on the bench that 
   await openNotebook(page, straight);
   await page.getByRole("slider", { name: "slide tip_length" }).focus();
   await page.keyboard.press("ArrowRight");
+  // What is still being computed is not printed.
+  await expect
+    .poll(() => page.getByLabel("value of tip_length", { exact: true }).textContent())
+    .not.toMatch(/^\s*80\s*mm/);
+  await expect
+    .poll(() => sheet(page).locator(".sheet-made").getAttribute("aria-busy"), { timeout: 20_000 })
+    .toBe("false");
   await printed(page);
   await sheet(page).getByRole("button", { name: "Yes, this is the sheet in use" }).click();
   await expect.poll(() => sheet(page).textContent()).toContain("As printed or saved on");
