@@ -11,6 +11,12 @@ import { type RunNews, StudyRun, type StudySubject } from "./study-run.ts";
 /** On the thread that draws, where there is no other: how long is computed at a stretch, and how long it then rests. */
 const alone = { stretch: 12, rest: 30 } as const;
 
+/**
+ * While cells are called off again and again, as by a drag, one is begun so seldom only, in ms, until for a while none has
+ * been: what would be called off half way takes time from the thread that draws.
+ */
+const moving = { seldom: 250, pause: 80 } as const;
+
 interface Ask {
   readonly cells: readonly Cell[];
   readonly step: Step;
@@ -27,6 +33,10 @@ export class Crew {
   private readonly asks = new Set<Ask>();
   private readonly runs = new Set<StudyRun>();
   private lastRun = 0;
+  /** When a cell was called off last, and when one was begun last. */
+  private calledOffAt = Number.NEGATIVE_INFINITY;
+  private begunAt = Number.NEGATIVE_INFINITY;
+  private isResting = false;
   /** No other thread can be had: everything is computed in this one. */
   private isAlone = false;
   /** How many hands can be had. */
@@ -54,6 +64,7 @@ export class Crew {
     // What is called off in the same moment is never begun.
     queueMicrotask(this.next);
     return () => {
+      this.calledOffAt = this.port.now();
       this.asks.delete(ask);
       ask.callOff?.();
     };
@@ -85,7 +96,7 @@ export class Crew {
 
   private readonly next = (): void => {
     const [ask] = this.asks;
-    if (ask && !this.helper(0).isAt("cell")) this.begin(ask);
+    if (ask && !this.isResting && !this.helper(0).isAt("cell")) this.beginOrRest(ask);
     for (const run of this.runs) if (run.isOver) this.end(run);
     for (let index = 0; index < this.most; index++) {
       const helper = this.helper(index);
@@ -94,7 +105,21 @@ export class Crew {
     }
   };
 
+  private beginOrRest(ask: Ask): void {
+    const left = Math.min(this.calledOffAt + moving.pause, this.begunAt + moving.seldom) - this.port.now();
+    if (left <= 0) {
+      this.begin(ask);
+      return;
+    }
+    this.isResting = true;
+    this.port.later(left, () => {
+      this.isResting = false;
+      this.next();
+    });
+  }
+
   private begin(ask: Ask): void {
+    this.begunAt = this.port.now();
     this.asks.delete(ask);
     const { step, cells, done } = ask;
     const { shape } = step;

@@ -92,6 +92,24 @@ describe("a slow cell", () => {
     expect(all("3", "4")).toEqual([5, 10]);
   });
 
+  test("is begun four times a second at most while edits call it off, and soon once none does", async () => {
+    const { port, all, edit, ran } = await opened(text);
+    await port.workAll();
+    ran();
+    // Two seconds of a drag; what is begun takes longer than the time between two edits.
+    for (let step = 1; step <= 120; step++) {
+      await edit("1", String(step));
+      if (step % 3 === 0) while (await port.work());
+      port.pass(16);
+    }
+    const begun = ran().split(" ").length;
+    expect(begun).toBeGreaterThan(4);
+    expect(begun).toBeLessThanOrEqual(9);
+    port.pass(80);
+    while (await port.work());
+    expect(all("3", "4")).toEqual([120, 240]);
+  });
+
   test("has an answer that an edit of something else does not spoil", async () => {
     const { port, all, edit } = await opened(text);
     await edit("2", "30");

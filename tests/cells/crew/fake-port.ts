@@ -94,13 +94,20 @@ export class FakePort implements Port {
     return true;
   }
 
-  /** All that there is to do on all open lines, by turns, and what follows from it; each round takes so many ms. */
+  /**
+   * All that there is to do on all open lines, by turns, and what follows from it; each round takes so many ms. Where
+   * nothing is to do, orders that rest while something moves are waited for.
+   */
   async workAll(ms = 0): Promise<void> {
     for (let worked = true; worked; ) {
       worked = false;
       await settle();
       for (const line of this.lines) if (line.isOpen && (await this.work(line))) worked = true;
       if (ms > 0) this.pass(ms);
+      if (worked) continue;
+      this.pass(100);
+      await settle();
+      worked = this.lines.some(({ isOpen, messages }) => isOpen && messages.length > 0);
     }
   }
 }
