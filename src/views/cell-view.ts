@@ -95,6 +95,9 @@ export abstract class CellView<C extends Cell> extends LitElement {
     const { groupName } = this;
     if (this.ariaLabel !== groupName) this.ariaLabel = groupName;
     this.classList.toggle("entered", this.entered !== null);
+    this.classList.toggle("naming", this.entered === "name");
+    // The stretch that it stands in is not left out then.
+    if (changed.has("entered")) this.parentElement?.classList.toggle("holds", this.entered !== null);
   }
 
   protected override render(): TemplateResult {

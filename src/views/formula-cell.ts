@@ -27,6 +27,9 @@ import { words } from "./words.ts";
 /** Tables of records load with the first that is opened. */
 const loadTables = () => import("./record-tables.ts");
 
+/** From so many letters on a formula has no room for words beside it, on a narrow page and on any. */
+const longFormula = { narrow: 22, wide: 64 } as const;
+
 /** A given, derived or check: name in the margin, formula on the line, value at its right end, reason below. */
 export class FormulaCell extends ReasonedCell<GivenCell | DerivedCell | CheckCell> {
   private formulaBefore = "";
@@ -41,7 +44,7 @@ export class FormulaCell extends ReasonedCell<GivenCell | DerivedCell | CheckCel
     const { result, cell } = this;
     const error = result && !result.ok ? result.error : undefined;
     return html`${this.renderName()}
-      <div class="body line">
+      <div class=${this.lineClass}>
         ${this.renderFormula()}
         <div class="value-place">
           ${cell.kind === "check" ? html`${this.renderValue()} ${this.renderVerdictChange()}` : html`${this.renderChange()} ${this.renderValue()}`}
@@ -56,6 +59,16 @@ export class FormulaCell extends ReasonedCell<GivenCell | DerivedCell | CheckCel
         ${this.renderTables()}
       </div>
       ${this.renderTools()}`;
+  }
+
+  /** How formula and value share their line: words that a long formula would be squeezed by stand below it. */
+  private get lineClass(): string {
+    const { cell, result } = this;
+    if (cell.kind === "check") return result?.ok && this.concealing === undefined ? "body line judged" : "body line";
+    const shape = this.desk.session.program.byId.get(cell.id)?.shape;
+    const { length } = this.entered === "formula" ? this.formulaBefore : cell.formula;
+    if (!shape || shape.kind === "number" || length < longFormula.narrow) return "body line";
+    return `body line ${length < longFormula.wide ? "longish" : "long"}`;
   }
 
   /** What stands in the tables of a record, such as steps of work, under its one line, for whoever opens it. */

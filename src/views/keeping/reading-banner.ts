@@ -53,6 +53,7 @@ export class ReadingBanner extends LitElement {
   }
 
   protected override updated(): void {
+    this.classList.toggle("speaks", this.sentence !== null);
     const phase = this.keeping.open?.phase;
     const isReading = this.keeping.app.session.readOnly;
     if (this.wasReading && phase === "writing" && !isReading) tell(words.yours);

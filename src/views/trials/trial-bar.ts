@@ -70,6 +70,7 @@ export class TrialBar extends LitElement {
     }
     this.look();
     const isGone = this.desk.session.own.trials.length === 0;
+    this.classList.toggle("some", !isGone);
     if (this.panel && (isGone || this.panel.desk !== this.desk)) this.endComparison();
     // Always to be seen, also where there are more than the screen has room for.
     const strip = this.querySelector("[aria-pressed=true]");
@@ -92,7 +93,7 @@ export class TrialBar extends LitElement {
   private renderTrial(trial: Trial, index: number): TemplateResult {
     if (this.entered === index) return this.renderName(trial, index);
     const isOn = this.desk.session.trialIndex === index;
-    return html`<span class="strip-place">${this.renderStrip(index, trial.name, words.changes(settingsText(trial.set)))}
+    return html`<span class="strip-place ${isOn ? "on" : "off"}">${this.renderStrip(index, trial.name, words.changes(settingsText(trial.set)))}
       ${
         isOn
           ? html`<button type="button" class="strip-more" aria-haspopup="menu" aria-label=${words.more(trial.name)}
@@ -227,7 +228,9 @@ export class TrialBar extends LitElement {
     panel.beside = this.besideOf(this.desk);
     panel.onClose = () => this.endComparison();
     this.panel = panel;
-    this.closest("spanwise-app")?.append(panel);
+    const app = this.closest("spanwise-app");
+    app?.append(panel);
+    app?.classList.add("comparing");
     this.requestUpdate();
     await panel.begin();
   };
@@ -236,6 +239,7 @@ export class TrialBar extends LitElement {
     const hadFocus = this.panel?.contains(document.activeElement);
     this.panel?.remove();
     this.panel = null;
+    document.querySelector("spanwise-app")?.classList.remove("comparing");
     this.requestUpdate();
     if (hadFocus) this.querySelector<HTMLElement>(".compare")?.focus();
   }
