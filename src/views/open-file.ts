@@ -7,6 +7,8 @@ export class OpenFile {
   name: string | null = null;
   handle: FileHandle | null = null;
   private saved: Notebook;
+  /** What stands in the file, once it was needed. */
+  private savedText: string | null = null;
   private compared: { readonly notebook: Notebook; readonly changed: boolean } | null = null;
 
   constructor(private readonly session: Session) {
@@ -18,6 +20,7 @@ export class OpenFile {
     this.saved = notebook;
     this.name = name;
     this.handle = handle;
+    this.savedText = null;
     this.compared = null;
   }
 
@@ -27,13 +30,14 @@ export class OpenFile {
     return this.compared?.notebook === notebook ? this.compared.changed : notebook !== this.saved;
   }
 
-  /** True where something would be lost: the file would not be the same. Costs the writing of two files at most. */
+  /** True where something would be lost: the file would not be the same. Costs the writing of a file, the first time of two. */
   get changed(): boolean {
     const { own: notebook } = this.session;
     if (notebook === this.saved) return false;
     if (this.compared?.notebook !== notebook) {
       const text = textOf(notebook);
-      this.compared = { notebook, changed: text === null || text !== textOf(this.saved) };
+      this.savedText ??= textOf(this.saved);
+      this.compared = { notebook, changed: text === null || text !== this.savedText };
     }
     return this.compared.changed;
   }
