@@ -155,7 +155,10 @@ export class Bar extends LitElement {
     const unknown = results.filter((result) => !result?.ok).length;
     // What a question hides is not known, and fails nobody.
     const all = held === checks.length - checks.filter(({ id }) => session.concealed.has(id)).length;
-    return html`<p class="checks ${all ? "holds" : "fails"}"><span aria-hidden="true">${all ? "✓" : "✕"}</span>
+    // Where none is known yet, neither sign would be true.
+    const isOpen = results.every((result) => result === undefined);
+    const [look, sign] = isOpen ? ["", "…"] : all ? ["holds", "✓"] : ["fails", "✕"];
+    return html`<p class="checks ${look}"><span aria-hidden="true">${sign}</span>
       ${words.checks(held, checks.length, unknown)}</p>`;
   }
 
