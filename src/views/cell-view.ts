@@ -97,7 +97,8 @@ export abstract class CellView<C extends Cell> extends LitElement {
     this.classList.toggle("entered", this.entered !== null);
     this.classList.toggle("naming", this.entered === "name");
     // The stretch that it stands in is not left out then.
-    if (changed.has("entered")) this.parentElement?.classList.toggle("holds", this.entered !== null);
+    const isOver = typeof changed.get("entered") === "string";
+    if (this.entered !== null || isOver) this.parentElement?.classList.toggle("holds", this.entered !== null);
   }
 
   protected override render(): TemplateResult {

@@ -9,6 +9,7 @@ import { type Wing, wingRecord } from "../shape/wing-record.ts";
 import { define, type FieldValues, number, type Refuse, record, table, text, type ValueOf } from "../spec.ts";
 import { nearest } from "../units.ts";
 import { asPanels, type BuiltPanel } from "./built-panels.ts";
+import { clayArm } from "./clay-arm.ts";
 import { jointName } from "./joint-name.ts";
 
 const repairsTable = table("each repair, in the order in which they were made", {
@@ -64,6 +65,7 @@ export const repaired = define({
     repairs: repairsTable,
     wanted_x: number("mm", "where it is to balance; left out, where it did before", { optional: true }),
     clay_x: number("mm", "where the clay goes; left out, no clay is reckoned", { optional: true }),
+    tolerance: number("deg", "how far the halves may have turned apart", { above: 0, default: degrees(1) }),
   },
   result: repairedRecord,
   formula:
@@ -98,7 +100,7 @@ export const repaired = define({
       },
     },
   ],
-  compute: ({ wing, balance, repairs, wanted_x = balance.x, clay_x }, refuse) => {
+  compute: ({ wing, balance, repairs, wanted_x = balance.x, clay_x, tolerance }, refuse) => {
     const state = { wing, body: balance };
     const rows = repairs.repair.map((repair, row) => {
       const before = { ...state };
@@ -136,7 +138,7 @@ export const repaired = define({
       ...(clay !== undefined && { clay, all_up: state.body.mass + clay }),
       ...{ tip_weight, light_tip, turned_apart },
       equivalent_dihedral: equivalentDihedral.compute({ wing: state.wing }, refuse),
-      check: checks({ clay, clay_x, tip_weight, light_tip, turned_apart }),
+      check: checks({ clay, clay_x, tip_weight, light_tip, turned_apart, tolerance }),
       wing: state.wing,
     };
   },
@@ -218,16 +220,9 @@ function refolded(wing: Wing, joint: OpenedJoint, refuse: Refuse): Wing {
   return buildWing(panels("right"), panels("left"), refuse);
 }
 
-function clayBack(body: Part, wanted: number, at: number, refuse: Refuse): number {
-  if (Math.abs(wanted - at) < 1e-3) {
-    refuse(
-      "clay_x",
-      `Clay at ${numberText(at, "mm")} sits where the glider is to balance and moves nothing. Put it at the nose.`,
-    );
-  }
-  // +0 keeps a minus from a zero.
-  return (body.mass * (body.x - wanted)) / (wanted - at) + 0;
-}
+/** Clay that brings the balance point back; below 0 where it is to be taken off. +0 keeps a minus from a zero. */
+const clayBack = (body: Part, wanted: number, at: number, refuse: Refuse): number =>
+  (body.mass * (body.x - wanted)) / clayArm(wanted, at, refuse) + 0;
 
 /** Where the halves have turned apart most. */
 function apart(before: Wing, after: Wing): number {
@@ -248,7 +243,11 @@ function checks({
   tip_weight,
   light_tip,
   turned_apart,
-}: Pick<Repaired, "clay" | "tip_weight" | "light_tip" | "turned_apart"> & { clay_x: number | undefined }): string {
+  tolerance,
+}: Pick<Repaired, "clay" | "tip_weight" | "light_tip" | "turned_apart"> & {
+  clay_x: number | undefined;
+  tolerance: number;
+}): string {
   const told: string[] = [];
   if (clay !== undefined && clay_x !== undefined && Math.abs(clay) >= leastOnTheScales) {
     const size = `${numberText(Math.abs(clay), "g")} of clay`;
@@ -257,7 +256,7 @@ function checks({
     );
   }
   if (tip_weight >= leastOnTheScales) told.push(`put ${numberText(tip_weight, "g")} on the ${light_tip} tip`);
-  if (Math.abs(turned_apart) > degrees(1)) {
+  if (Math.abs(turned_apart) > tolerance) {
     told.push(
       `the ${turned_apart > 0 ? "right" : "left"} half now stands ${numberText(Math.abs(turned_apart), "deg")} steeper against the other: open the joint again, or fly it knowing that`,
     );

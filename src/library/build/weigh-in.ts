@@ -1,5 +1,6 @@
 import { numberText } from "../number-text.ts";
 import { define, number, type Refuse, record, table, text, type ValueOf } from "../spec.ts";
+import { clayArm } from "./clay-arm.ts";
 
 const weighInRecord = record(
   "weigh_in",
@@ -36,9 +37,6 @@ export type WeighIn = ValueOf<typeof weighInRecord>;
 
 /** Spread of parts about their budgets before two are weighed: a quarter of sheets of one grade differ by so much. */
 const usualSpread = 0.1;
-
-/** Clay nearer to the wanted balance point than this, m, moves nothing that could be measured. */
-const leastArm = 0.001;
 
 /** `weigh_in(parts, …)`: weigh as you build. */
 export const weighIn = define({
@@ -153,16 +151,9 @@ function clayFor(
   if (wanted_x === undefined) return refuse("wanted_x", "Say where the glider is to balance: wanted_x.");
   if (clay_x === undefined) return refuse("clay_x", "Say where the clay goes: clay_x.");
   if (!hasPlaces) return refuse("parts", "The parts have no places. Give the table a column x.");
-  const arm = wanted_x - clay_x;
   const off = moment - all * wanted_x;
   if (Math.abs(off) < 1e-12) return 0;
-  if (Math.abs(arm) < leastArm) {
-    refuse(
-      "clay_x",
-      `Clay at ${numberText(clay_x, "mm")} lies where the glider is to balance, ${numberText(wanted_x, "mm")}: no amount of it moves the ` +
-        "balance. Put it in the nose, or at the tail.",
-    );
-  }
+  const arm = clayArm(wanted_x, clay_x, refuse);
   if (!(off / arm > 0)) {
     refuse(
       "clay_x",
