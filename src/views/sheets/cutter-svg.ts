@@ -6,10 +6,13 @@ import { type SvgTree, svgText } from "./svg-tree.ts";
 export const cutterLayers = ["text", "score", "cut"] as const;
 
 /** What drives a laser tells layers apart by colour more often than by group, and cuts what is hair-thin (common practice). */
+const hair = 0.05;
+
+/** The same three as in the DXF file: black, blue, green. */
 const inks = {
-  text: { color: "#000000", width: 0.05 },
-  score: { color: "#0000ff", width: 0.05 },
-  cut: { color: "#ff0000", width: 0.05 },
+  text: { color: "#0f766e", width: hair },
+  score: { color: "#1f6fa8", width: hair },
+  cut: { color: "#000000", width: hair },
 } as const;
 
 /**
