@@ -1,7 +1,8 @@
 import { type Factors, factorise, solveFactored } from "../numerics/lu.ts";
+import { scratch } from "../numerics/scratch.ts";
 import { airStates, airVelocities, askewParts, evenStates, flowState, oddStates, partCount } from "./flow-state.ts";
-import { flowsAlong, lookAt, type Vortices } from "./induced-velocity.ts";
-import type { Lattice } from "./lattice.ts";
+import { flowsAt, lookFrom, type Sight, sightFor } from "./induced-velocity.ts";
+import type { Lattice, Surface } from "./lattice.ts";
 import { skewedWake } from "./skewed-wake.ts";
 
 /**
@@ -12,10 +13,10 @@ import { skewedWake } from "./skewed-wake.ts";
  * The flow follows the surface at each control point: V·n + Σ a·Γ = 0. With equal halves, even and odd flows are
  * solved apart, each with half the unknowns; the fin stands only among the odd ones.
  */
-export function circulations(lattice: Lattice, vortices: Vortices): Float64Array | null {
+export function circulations(lattice: Lattice): Float64Array | null {
   const { symmetric, count, fin } = lattice;
   const result = new Float64Array(count * partCount);
-  const { even, odd } = influence(lattice, vortices);
+  const { even, odd } = influence(lattice);
   const size = symmetric ? fin.start : count;
   const evenFactors = factorise(slackened(lattice, symmetric ? even : odd, size), size);
   if (!evenFactors) return null;
@@ -36,64 +37,95 @@ export function circulations(lattice: Lattice, vortices: Vortices): Float64Array
   return result;
 }
 
+const [roomForEven, roomForOdd] = [scratch(), scratch()];
+
 /** Velocity along the normal of each control point for each panel's unit circulation, with that of its mirror image. */
-function influence(lattice: Lattice, vortices: Vortices): { even: Float64Array; odd: Float64Array } {
-  const { symmetric, count, wing, fin, control, normal } = lattice;
+function influence(lattice: Lattice): { even: Float64Array; odd: Float64Array } {
+  const { symmetric, count, fin, control, normal, strips } = lattice;
   const evenCount = symmetric ? fin.start : 0;
-  const even = new Float64Array(evenCount * evenCount);
-  const odd = new Float64Array(count * count);
-  const here = new Float64Array(count);
+  const even = roomForEven(evenCount * evenCount);
+  const odd = roomForOdd(count * count);
   const there = new Float64Array(count);
-  for (let i = 0; i < count; i++) {
-    const x = control[3 * i] as number;
-    const y = control[3 * i + 1] as number;
-    const z = control[3 * i + 2] as number;
-    const ny = normal[2 * i] as number;
-    const nz = normal[2 * i + 1] as number;
-    throughPanel(lattice, vortices, i >= wing.end, x, y, z, ny, nz, here);
-    // The mirror image of a horseshoe induces the mirror image of its velocity at the mirrored place.
-    if (symmetric) throughPanel(lattice, vortices, i >= wing.end, x, -y, z, -ny, nz, there);
-    const row = i * count;
-    for (let j = 0; j < evenCount; j++) odd[row + j] = (here[j] as number) - (there[j] as number);
-    for (let j = evenCount; j < count; j++) odd[row + j] = here[j] as number;
-    if (i >= evenCount) continue;
-    const evenRow = i * evenCount;
-    for (let j = 0; j < evenCount; j++) even[evenRow + j] = (here[j] as number) + (there[j] as number);
+  const own = sightsFor(lattice);
+  const mirrored = sightsFor(lattice);
+  for (const { surface, first, rows, edge } of strips) {
+    const ny = normal[2 * first] as number;
+    const nz = normal[2 * first + 1] as number;
+    const onTail = surface !== "wing";
+    // The mirror image of a horseshoe induces the mirror image of its velocity at the mirrored place: on the fin, which is
+    // its own mirror image, the opposite of what the horseshoe itself does.
+    const isMiddle = surface === "fin";
+    look(lattice, onTail, edge.y, edge.z, ny, nz, own);
+    if (symmetric && !isMiddle) look(lattice, onTail, -edge.y, edge.z, -ny, nz, mirrored);
+    for (let i = first; i < first + rows; i++) {
+      const x = control[3 * i] as number;
+      const row = i * count;
+      flows(lattice, own, x, odd, row);
+      if (!symmetric) continue;
+      if (isMiddle) {
+        for (let j = row; j < row + evenCount; j++) odd[j] = 2 * (odd[j] as number);
+        continue;
+      }
+      flows(lattice, mirrored, x, there, 0);
+      const evenRow = i * evenCount;
+      for (let j = 0; j < evenCount; j++) {
+        const here = odd[row + j] as number;
+        const image = there[j] as number;
+        odd[row + j] = here - image;
+        even[evenRow + j] = here + image;
+      }
+    }
   }
   return { even, odd };
 }
 
-/** Flow along (0, ny, nz) at a place that each horseshoe induces; on the tail, the wing's legs have their cores. */
-function throughPanel(
-  { wing, tailplane, fin, nodesOf }: Lattice,
-  vortices: Vortices,
+type Sights = Readonly<Record<Surface, Sight>>;
+
+const sightsFor = (lattice: Lattice): Sights => ({
+  wing: sightFor(lattice),
+  tailplane: sightFor(lattice),
+  fin: sightFor(lattice),
+});
+
+/** Looks at all surfaces; on the tail, the wing's legs have their cores. */
+function look(
+  lattice: Lattice,
   onTail: boolean,
-  x: number,
   y: number,
   z: number,
   ny: number,
   nz: number,
-  into: Float64Array,
+  { wing, tailplane, fin }: Sights,
 ): void {
-  lookAt(vortices, nodesOf.wing, x, y, z, onTail);
-  flowsAlong(vortices, wing, nodesOf.wing, ny, nz, into);
-  const nodesOfTail = { start: nodesOf.tailplane.start, end: nodesOf.fin.end };
-  lookAt(vortices, nodesOfTail, x, y, z, false);
-  flowsAlong(vortices, { start: tailplane.start, end: fin.end }, nodesOfTail, ny, nz, into);
+  lookFrom(lattice, lattice.runsOf.wing, onTail, y, z, ny, nz, wing);
+  lookFrom(lattice, lattice.runsOf.tailplane, false, y, z, ny, nz, tailplane);
+  lookFrom(lattice, lattice.runsOf.fin, false, y, z, ny, nz, fin);
+}
+
+/** Flow along the normal that each horseshoe induces at a place that is looked from. */
+function flows(
+  lattice: Lattice,
+  { wing, tailplane, fin }: Sights,
+  x: number,
+  into: Float64Array,
+  offset: number,
+): void {
+  flowsAt(lattice, lattice.runsOf.wing, wing, x, into, offset);
+  flowsAt(lattice, lattice.runsOf.tailplane, tailplane, x, into, offset);
+  flowsAt(lattice, lattice.runsOf.fin, fin, x, into, offset);
 }
 
 /**
  * A section of less lift slope a than 2π: the flow at a strip turns down by cl·(1/a − 1/2π) more, so that a strip by
  * itself lifts with the slope a about the same quarter chord (derived).
  */
-function slackened({ strips, stripOf, sectionSlope }: Lattice, matrix: Float64Array, size: number): Float64Array {
+function slackened({ strips, sectionSlope }: Lattice, matrix: Float64Array, size: number): Float64Array {
   const lost = 2 * (1 / sectionSlope - 1 / (2 * Math.PI));
-  for (let i = 0; i < size; i++) {
-    const strip = strips[stripOf[i] as number];
-    if (!strip) continue;
-    const { first, rows, edge } = strip;
-    for (let j = first; j < first + rows; j++)
-      matrix[i * size + j] = (matrix[i * size + j] as number) - lost / edge.chord;
+  for (const { first, rows, edge } of strips) {
+    const end = Math.min(first + rows, size);
+    for (let i = first; i < end; i++) {
+      for (let j = first; j < end; j++) matrix[i * size + j] = (matrix[i * size + j] as number) - lost / edge.chord;
+    }
   }
   return matrix;
 }

@@ -1,7 +1,7 @@
-import { airVelocities, askewParts, evenStates, oddStates, partCount, stateCount, stateOf } from "./flow-state.ts";
-import { addInduced, roomFor } from "./induced-by-state.ts";
-import type { Vortices } from "./induced-velocity.ts";
-import type { Lattice, Strip } from "./lattice.ts";
+import { airVelocities, partCount, stateCount } from "./flow-state.ts";
+import { addInduced, lookOut, outlookFor } from "./induced-by-state.ts";
+import { type Lattice, type Strip, surfaces } from "./lattice.ts";
+import { addForms, type Carriers, carriersFor, evenCount, formsFrom, order, sumsOfForms } from "./load-sums.ts";
 import { loadCount, type QuadraticLoads } from "./quadratic-loads.ts";
 import type { WakeTrace } from "./wake-trace.ts";
 
@@ -18,59 +18,58 @@ import type { WakeTrace } from "./wake-trace.ts";
  * a whole. What it does along its own span and chord is small of second order and left out, on bound vortices as on legs:
  * one without the other would not keep lift and drag in step with the energy left in the wake.
  */
-export function forcesOn(
-  lattice: Lattice,
-  vortices: Vortices,
-  circulation: Float64Array,
-  trace: WakeTrace,
-): QuadraticLoads {
-  const { symmetric, count, wing, tailplane, bound, nodes, from, to, normal, legs } = lattice;
-  const sums = new Float64Array(loadCount * partCount * partCount);
-  const flow = new Float64Array(3 * partCount);
-  const loads = new Float64Array(loadCount * partCount);
-  const strength = new Float64Array(partCount);
-  const room = roomFor(lattice);
-  for (let i = 0; i < count; i++) {
-    const surface = i < wing.end ? "wing" : i < tailplane.end ? "tailplane" : "fin";
-    const x = bound[3 * i] as number;
-    const y = bound[3 * i + 1] as number;
-    const z = bound[3 * i + 2] as number;
-    airVelocities(x, y, z, flow);
-    if (surface !== "wing") addInduced(lattice, vortices, "wing", circulation, x, y, z, room, flow);
-    if (surface !== "tailplane") addInduced(lattice, vortices, "tailplane", circulation, x, y, z, room, flow);
-    if (surface !== "fin") addInduced(lattice, vortices, "fin", circulation, x, y, z, room, flow);
-    const a = 3 * (from[i] as number);
-    const b = 3 * (to[i] as number);
-    const lx = (nodes[b] as number) - (nodes[a] as number);
-    const ly = (nodes[b + 1] as number) - (nodes[a + 1] as number);
-    const lz = (nodes[b + 2] as number) - (nodes[a + 2] as number);
-    loads.fill(0);
-    for (let l = 0; l < partCount; l++) {
-      const part = 3 * (order[l] as number);
-      const vx = flow[part] as number;
-      const vy = flow[part + 1] as number;
-      const vz = flow[part + 2] as number;
-      addLoad(loads, l, x, y, z, vy * lz - vz * ly, vz * lx - vx * lz, vx * ly - vy * lx);
-    }
-    const ny = normal[2 * i] as number;
-    const nz = normal[2 * i + 1] as number;
-    addLeg(loads, nodes, a, legs[2 * i] as number, 1, ny, nz, flow);
-    addLeg(loads, nodes, b, legs[2 * i + 1] as number, -1, ny, nz, flow);
-    for (let k = 0; k < partCount; k++) strength[k] = circulation[(order[k] as number) * count + i] as number;
-    collect(sums, loads, strength, symmetric && surface !== "fin");
-  }
-  addOwnDrag(sums, lattice, circulation, trace);
+export function forcesOn(lattice: Lattice, circulation: Float64Array, trace: WakeTrace): QuadraticLoads {
+  const sums = sumsOfForms();
+  addForms(sums, lattice, onPanels(lattice, circulation), lattice.fin.start);
+  const strips = onStrips(lattice, circulation, trace);
+  addForms(sums, lattice, strips, lattice.strips.filter(({ surface }) => surface !== "fin").length);
   return { ...formsFrom(sums), point: [0, 0, 0] };
 }
 
-type Forms = Pick<QuadraticLoads, "form" | "skew">;
+/** Loads by the air and by what other surfaces induce, on each panel's bound vortex and its legs. */
+function onPanels(lattice: Lattice, circulation: Float64Array): Carriers {
+  const { count, bound, nodes, from, to, normal, legs, strips } = lattice;
+  const carriers = carriersFor(count);
+  const { strengths, loads } = carriers;
+  const flow = new Float64Array(3 * partCount);
+  const air = new Float64Array(3 * stateCount);
+  const outlooks = surfaces.filter((each) => lattice.runsOf[each].length > 0).map((each) => outlookFor(lattice, each));
+  for (const { surface, first, rows } of strips) {
+    const others = outlooks.filter((outlook) => outlook.surface !== surface);
+    const y = bound[3 * first + 1] as number;
+    const z = bound[3 * first + 2] as number;
+    const ny = normal[2 * first] as number;
+    const nz = normal[2 * first + 1] as number;
+    for (const other of others) lookOut(lattice, other, y, z);
+    for (let i = first; i < first + rows; i++) {
+      const x = bound[3 * i] as number;
+      airVelocities(x, y, z, flow);
+      for (const other of others) addInduced(lattice, other, circulation, x, flow);
+      const a = 3 * (from[i] as number);
+      const b = 3 * (to[i] as number);
+      const lx = (nodes[b] as number) - (nodes[a] as number);
+      const ly = (nodes[b + 1] as number) - (nodes[a + 1] as number);
+      const lz = (nodes[b + 2] as number) - (nodes[a + 2] as number);
+      const start = i * loadCount * partCount;
+      for (let l = 0; l < partCount; l++) {
+        strengths[i * partCount + l] = circulation[(order[l] as number) * count + i] as number;
+        const part = 3 * (order[l] as number);
+        const vx = flow[part] as number;
+        const vy = flow[part + 1] as number;
+        const vz = flow[part + 2] as number;
+        addLoad(loads, start + l, x, y, z, vy * lz - vz * ly, vz * lx - vx * lz, vx * ly - vy * lx);
+      }
+      addLeg(loads, start, nodes, a, legs[2 * i] as number, 1, ny, nz, air);
+      addLeg(loads, start, nodes, b, legs[2 * i + 1] as number, -1, ny, nz, air);
+    }
+  }
+  return carriers;
+}
 
-const formSize = stateCount * stateCount;
-
-/** Adds the load of a force at a place, both in the axes of the lattice, as load for the part number l in `order`, body axes. */
+/** Adds at `at` the load of a force at a place, both in the axes of the lattice, as load in body axes. */
 function addLoad(
   into: Float64Array,
-  l: number,
+  at: number,
   x: number,
   y: number,
   z: number,
@@ -79,17 +78,18 @@ function addLoad(
   fz: number,
 ): void {
   const n = partCount;
-  into[l] = (into[l] as number) - fx;
-  into[n + l] = (into[n + l] as number) + fy;
-  into[2 * n + l] = (into[2 * n + l] as number) - fz;
-  into[3 * n + l] = (into[3 * n + l] as number) + z * fy - y * fz;
-  into[4 * n + l] = (into[4 * n + l] as number) + z * fx - x * fz;
-  into[5 * n + l] = (into[5 * n + l] as number) + y * fx - x * fy;
+  into[at] = (into[at] as number) - fx;
+  into[at + n] = (into[at + n] as number) + fy;
+  into[at + 2 * n] = (into[at + 2 * n] as number) - fz;
+  into[at + 3 * n] = (into[at + 3 * n] as number) + z * fy - y * fz;
+  into[at + 4 * n] = (into[at + 4 * n] as number) + z * fx - x * fz;
+  into[at + 5 * n] = (into[at + 5 * n] as number) + y * fx - x * fy;
 }
 
 /** Adds the load of a leg that lies on the surface from a node on; `air` is room to work in. */
 function addLeg(
   into: Float64Array,
+  start: number,
   nodes: Float64Array,
   node: number,
   length: number,
@@ -106,93 +106,28 @@ function addLeg(
     // Along the span: (0, nz, −ny) · V.
     const at = 3 * (order[l] as number);
     const force = sign * length * (nz * (air[at + 1] as number) - ny * (air[at + 2] as number));
-    if (force !== 0) addLoad(into, l, x, y, z, 0, ny * force, nz * force);
+    if (force !== 0) addLoad(into, start + l, x, y, z, 0, ny * force, nz * force);
   }
 }
 
 /**
- * Adds to the sums a load per circulation times circulations, both by parts of the flow in `order`, of a panel and of its
- * mirror image if it has one: of X, Z and M the image's share is the same where both parts are even or both odd, else the
- * opposite; of Y, L and N it is the other way round.
+ * The drag that each surface makes for itself: −½·Γ·(flow through its wake's trace), at the strip. It is part of a force
+ * square to the bound vortices, so that where these are swept it also pulls along the span.
  */
-function collect(sums: Float64Array, loads: Float64Array, strength: Float64Array, hasImage: boolean): void {
-  for (let c = 0; c < loadCount; c++) {
-    if (!hasImage) addBlock(sums, c, loads, strength, 1, 0, partCount, 0, partCount);
-    else if (c % 2 === 0) {
-      addBlock(sums, c, loads, strength, 2, 0, evenCount, 0, evenCount);
-      addBlock(sums, c, loads, strength, 2, evenCount, partCount, evenCount, partCount);
-    } else {
-      addBlock(sums, c, loads, strength, 2, 0, evenCount, evenCount, partCount);
-      addBlock(sums, c, loads, strength, 2, evenCount, partCount, 0, evenCount);
-    }
-  }
-}
-
-function addBlock(
-  sums: Float64Array,
-  c: number,
-  loads: Float64Array,
-  strength: Float64Array,
-  weight: number,
-  start: number,
-  end: number,
-  first: number,
-  last: number,
-): void {
-  const row = c * partCount;
-  for (let k = start; k < end; k++) {
-    const own = weight * (strength[k] as number);
-    if (own === 0) continue;
-    const at = (row + k) * partCount;
-    for (let l = first; l < last; l++) sums[at + l] = (sums[at + l] as number) + own * (loads[row + l] as number);
-  }
-}
-
-/** Parts of the flow, the even ones first. */
-const order: readonly number[] = [...evenStates, ...oddStates, ...askewParts];
-const evenCount = evenStates.length;
-
-/** The forms of the state from sums by parts; what is of second order in sideslip is left out. */
-function formsFrom(sums: Float64Array): Forms {
-  const form = new Float64Array(loadCount * formSize);
-  const skew = new Float64Array(loadCount * formSize);
-  for (let c = 0; c < loadCount; c++) {
-    for (let k = 0; k < partCount; k++) {
-      for (let l = 0; l < partCount; l++) {
-        const [one, other] = [order[k] as number, order[l] as number];
-        if (one >= stateCount && other >= stateCount) continue;
-        const into = one >= stateCount || other >= stateCount ? skew : form;
-        const half = (sums[(c * partCount + k) * partCount + l] as number) / 2;
-        // Both ways round: forms are symmetric.
-        const [m, n] = [stateOf[one] as number, stateOf[other] as number];
-        for (const at of [m * stateCount + n, n * stateCount + m]) {
-          into[c * formSize + at] = (into[c * formSize + at] as number) + half;
-        }
-      }
-    }
-  }
-  return { form, skew };
-}
-
-/**
- * Adds the drag that each surface makes for itself: −½·Γ·(flow through its wake's trace), at the strip. It is part of a
- * force square to the bound vortices, so that where these are swept it also pulls along the span.
- */
-function addOwnDrag(sums: Float64Array, lattice: Lattice, circulation: Float64Array, trace: WakeTrace): void {
-  const { strips, symmetric, count } = lattice;
+function onStrips({ strips, count }: Lattice, circulation: Float64Array, trace: WakeTrace): Carriers {
   const total = strips.length;
-  const strengths = new Float64Array(total * partCount);
+  const carriers = carriersFor(total);
+  const { strengths, loads } = carriers;
   for (let s = 0; s < total; s++) {
     const { first, rows } = strips[s] as Strip;
-    for (let k = 0; k < partCount; k++) {
-      for (let i = first; i < first + rows; i++) {
-        strengths[s * partCount + k] =
-          (strengths[s * partCount + k] as number) + (circulation[(order[k] as number) * count + i] as number);
-      }
+    for (let l = 0; l < partCount; l++) {
+      const part = (order[l] as number) * count;
+      let sum = 0;
+      for (let i = first; i < first + rows; i++) sum += circulation[part + i] as number;
+      strengths[s * partCount + l] = sum;
     }
   }
   const drag = new Float64Array(partCount);
-  const loads = new Float64Array(loadCount * partCount);
   for (let i = 0; i < total; i++) {
     const { surface, edge, acrossY, acrossZ, sweep } = strips[i] as Strip;
     drag.fill(0);
@@ -204,13 +139,12 @@ function addOwnDrag(sums: Float64Array, lattice: Lattice, circulation: Float64Ar
         drag[l] = (drag[l] as number) - (l < evenCount ? even : odd) * (strengths[j * partCount + l] as number);
       }
     }
-    loads.fill(0);
     const perWidth = sweep / Math.hypot(acrossY, acrossZ);
     for (let l = 0; l < partCount; l++) {
       const d = drag[l] as number;
-      addLoad(loads, l, edge.x + edge.chord / 4, edge.y, edge.z, d, -d * perWidth * acrossY, -d * perWidth * acrossZ);
+      const at = i * loadCount * partCount + l;
+      addLoad(loads, at, edge.x + edge.chord / 4, edge.y, edge.z, d, -d * perWidth * acrossY, -d * perWidth * acrossZ);
     }
-    const strength = strengths.subarray(i * partCount, (i + 1) * partCount);
-    collect(sums, loads, strength, symmetric && surface !== "fin");
   }
+  return carriers;
 }

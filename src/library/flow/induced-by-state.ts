@@ -1,54 +1,81 @@
 import { askewParts, evenStates, type Four, oddStates } from "./flow-state.ts";
-import { lookAt, type Vortices, velocities } from "./induced-velocity.ts";
+import { lookFrom, type Sight, sightFor, velocitiesAt } from "./induced-velocity.ts";
 import type { Lattice, Range, Surface } from "./lattice.ts";
 
-/** Room for the velocities of panels and of their mirror images. */
-export interface Room {
+/** A surface seen from a line along x, and, where the lattice holds one half, from the mirror image of that line. */
+export interface Outlook {
+  readonly surface: Surface;
+  readonly own: Sight;
+  readonly mirrored: Sight;
+  /** Whether that line is its own mirror image. */
+  isMiddle: boolean;
+  /** Room for the velocities of panels and of their mirror images. */
   readonly here: Float64Array;
   readonly there: Float64Array;
 }
-export const roomFor = ({ count }: Lattice): Room => ({
-  here: new Float64Array(3 * count),
-  there: new Float64Array(3 * count),
+
+export const outlookFor = (lattice: Lattice, surface: Surface): Outlook => ({
+  surface,
+  own: sightFor(lattice),
+  mirrored: sightFor(lattice),
+  isMiddle: false,
+  here: new Float64Array(3 * lattice.count),
+  there: new Float64Array(3 * lattice.count),
 });
+
+/** Turns an outlook to the line at y z, which lies on another surface. */
+export function lookOut(lattice: Lattice, outlook: Outlook, y: number, z: number): void {
+  const { surface, own, mirrored } = outlook;
+  const runs = lattice.runsOf[surface];
+  const cored = surface === "wing";
+  outlook.isMiddle = y === 0;
+  lookFrom(lattice, runs, cored, y, z, 0, 1, own);
+  if (lattice.symmetric && y !== 0) lookFrom(lattice, runs, cored, -y, z, 0, 1, mirrored);
+}
 
 /**
  * Adds to `into`, three numbers for each part of the flow, the velocity that a surface's vortices of these
- * circulations (`partCount` lists of panels), and their mirror images, induce at a place of another surface.
+ * circulations (`partCount` lists of panels), and their mirror images, induce at the place x of the line looked from.
  */
 export function addInduced(
   lattice: Lattice,
-  vortices: Vortices,
-  surface: Surface,
+  { surface, own, mirrored, isMiddle, here, there }: Outlook,
   circulation: Float64Array,
   x: number,
-  y: number,
-  z: number,
-  room: Room,
   into: Float64Array,
 ): void {
   const range = lattice[surface];
-  if (range.start === range.end) return;
-  const nodes = lattice.nodesOf[surface];
-  const cored = surface === "wing";
-  const { here, there } = room;
-  lookAt(vortices, nodes, x, y, z, cored);
-  velocities(vortices, range, here);
+  const runs = lattice.runsOf[surface];
+  velocitiesAt(lattice, runs, own, x, here);
+  let odd = here;
   if (lattice.symmetric && surface !== "fin") {
-    lookAt(vortices, nodes, x, -y, z, cored);
-    velocities(vortices, range, there);
-    // In place: what equal halves induce, and what opposite ones do.
-    for (let i = 3 * range.start; i < 3 * range.end; i++) {
-      const own = here[i] as number;
-      const image = i % 3 === 1 ? -(there[i] as number) : (there[i] as number);
-      here[i] = own + image;
-      there[i] = own - image;
-    }
+    // On the plane of symmetry both are each other's mirror image.
+    if (!isMiddle) velocitiesAt(lattice, runs, mirrored, x, there);
+    takeApart(here, isMiddle ? here : there, there, range);
+    odd = there;
   }
-  const odd = lattice.symmetric && surface !== "fin" ? there : here;
-  gatherFour(here, circulation, lattice, range, evenStates, into);
+  // With equal halves, a fin has no circulation in a flow with equal halves.
+  if (!lattice.symmetric || surface !== "fin") gatherFour(here, circulation, lattice, range, evenStates, into);
   gatherFour(odd, circulation, lattice, range, oddStates, into);
   gatherFour(odd, circulation, lattice, range, askewParts, into);
+}
+
+/** In place: what equal halves induce, in `here`, and what opposite ones do, in `odd`; `image` was seen in the mirror. */
+function takeApart(here: Float64Array, image: Float64Array, odd: Float64Array, { start, end }: Range): void {
+  for (let i = 3 * start; i < 3 * end; i += 3) {
+    const x = here[i] as number;
+    const y = here[i + 1] as number;
+    const z = here[i + 2] as number;
+    const imageX = image[i] as number;
+    const imageY = image[i + 1] as number;
+    const imageZ = image[i + 2] as number;
+    here[i] = x + imageX;
+    here[i + 1] = y - imageY;
+    here[i + 2] = z + imageZ;
+    odd[i] = x - imageX;
+    odd[i + 1] = y + imageY;
+    odd[i + 2] = z - imageZ;
+  }
 }
 
 /** Adds what the panels of a range induce by four parts of the flow at once, so that each velocity is fetched once. */

@@ -1,12 +1,12 @@
 import { stateCount } from "./flow-state.ts";
-import { lookAt, velocities } from "./induced-velocity.ts";
+import { lookFrom, sightFor, velocitiesAt } from "./induced-velocity.ts";
 import type { LatticeFlow } from "./solve-lattice.ts";
 
 /**
  * Induced drag per unit of air density by the velocities at the bound vortices themselves: what the far field must also
  * give. For a state of equal halves. On swept wings it converges slowly, so it only serves for comparison.
  */
-export function nearFieldDrag({ lattice, vortices, circulation }: LatticeFlow, state: Float64Array): number {
+export function nearFieldDrag({ lattice, circulation }: LatticeFlow, state: Float64Array): number {
   const { symmetric, count, bound, nodes, from, to, wing, fin } = lattice;
   const strength = new Float64Array(count);
   for (let j = 0; j < count; j++) {
@@ -15,6 +15,7 @@ export function nearFieldDrag({ lattice, vortices, circulation }: LatticeFlow, s
     }
   }
   const [here, there] = [new Float64Array(3 * count), new Float64Array(3 * count)];
+  const sight = sightFor(lattice);
   const end = symmetric ? fin.start : count;
   let drag = 0;
   for (let i = 0; i < end; i++) {
@@ -29,8 +30,9 @@ export function nearFieldDrag({ lattice, vortices, circulation }: LatticeFlow, s
             [-1, there],
           ] as const)
         : ([[1, here]] as const)) {
-        lookAt(vortices, lattice.nodesOf[surface], x, side * y, z, cored);
-        velocities(vortices, lattice[surface], into);
+        const runs = lattice.runsOf[surface];
+        lookFrom(lattice, runs, cored, side * y, z, 0, 1, sight);
+        velocitiesAt(lattice, runs, sight, x, into);
         for (let j = lattice[surface].start; j < Math.min(end, lattice[surface].end); j++) {
           vy += side * (strength[j] as number) * (into[3 * j + 1] as number);
           vz += (strength[j] as number) * (into[3 * j + 2] as number);

@@ -1,7 +1,9 @@
-import { flowState, skewOf, stateCount } from "./flow-state.ts";
+import { skewOf, stateCount } from "./flow-state.ts";
 
 /** Numbers of a load: forces X Y Z and moments L M N, body axes (x forward, y right, z down). */
 export const loadCount = 6;
+
+const formSize = stateCount * stateCount;
 
 /**
  * Loads as quadratic forms in the state (`flow-state.ts`), per unit of air density: load c is
@@ -38,7 +40,9 @@ function valueOfForm(form: Float64Array, c: number, state: Float64Array): number
 export function loadSlopes({ form, skew }: QuadraticLoads, state: Float64Array): Float64Array {
   const slopes = new Float64Array(loadCount * stateCount);
   const sine = skewOf(state);
-  const [u, v, w] = [state[0] as number, state[1] as number, state[2] as number];
+  const u = state[0] as number;
+  const v = state[1] as number;
+  const w = state[2] as number;
   const speed = Math.sqrt(u * u + v * v + w * w);
   for (let c = 0; c < loadCount; c++) {
     for (let k = 0; k < stateCount; k++) {
@@ -65,54 +69,40 @@ export function loadSlopes({ form, skew }: QuadraticLoads, state: Float64Array):
 export function loadsAbout(loads: QuadraticLoads, point: QuadraticLoads["point"]): QuadraticLoads {
   // From the new point to the old one, in body axes.
   const [x, y, z] = [point[0] - loads.point[0], loads.point[1] - point[1], point[2] - loads.point[2]];
-  const { u, v, w, p, q, r } = flowState;
-  // The speed at the old point is that at the new one + turning × way.
-  const toOld = new Float64Array(stateCount * stateCount);
-  for (let k = 0; k < stateCount; k++) toOld[k * stateCount + k] = 1;
-  const set = (row: number, column: number, value: number) => {
-    toOld[row * stateCount + column] = value;
-  };
-  set(u, q, z);
-  set(u, r, -y);
-  set(v, r, x);
-  set(v, p, -z);
-  set(w, p, y);
-  set(w, q, -x);
-  const size = stateCount * stateCount;
-  const moved = (old: Float64Array): Float64Array => {
-    const form = new Float64Array(old.length);
-    for (let c = 0; c < loadCount; c++) {
-      form.set(congruent(old.subarray(c * size, (c + 1) * size), toOld), c * size);
-    }
-    for (let i = 0; i < size; i++) {
-      const at = (c: number) => form[c * size + i] as number;
-      const [fx, fy, fz] = [at(0), at(1), at(2)];
-      form[3 * size + i] = at(3) + y * fz - z * fy;
-      form[4 * size + i] = at(4) + z * fx - x * fz;
-      form[5 * size + i] = at(5) + x * fy - y * fx;
-    }
-    return form;
-  };
-  return { form: moved(loads.form), skew: moved(loads.skew), point };
+  return { form: moved(loads.form, x, y, z), skew: moved(loads.skew, x, y, z), point };
 }
 
-/** Tᵀ·Q·T. */
-function congruent(form: Float64Array, turn: Float64Array): Float64Array {
-  const [half, whole] = [new Float64Array(form.length), new Float64Array(form.length)];
-  const n = stateCount;
-  for (let i = 0; i < n; i++) {
-    for (let j = 0; j < n; j++) {
-      let sum = 0;
-      for (let k = 0; k < n; k++) sum += (form[i * n + k] as number) * (turn[k * n + j] as number);
-      half[i * n + j] = sum;
-    }
+/** Forms with the point of state and moments moved, so that the old one is at x y z from the new one, body axes. */
+function moved(old: Float64Array, x: number, y: number, z: number): Float64Array {
+  const form = old.slice();
+  for (let c = 0; c < loadCount; c++) {
+    for (let k = 0; k < stateCount; k++) moveTurning(form, c * formSize + k * stateCount, 1, x, y, z);
+    for (let k = 0; k < stateCount; k++) moveTurning(form, c * formSize + k, stateCount, x, y, z);
   }
-  for (let i = 0; i < n; i++) {
-    for (let j = 0; j < n; j++) {
-      let sum = 0;
-      for (let k = 0; k < n; k++) sum += (turn[k * n + i] as number) * (half[k * n + j] as number);
-      whole[i * n + j] = sum;
-    }
+  for (let i = 0; i < formSize; i++) {
+    const at = (c: number) => form[c * formSize + i] as number;
+    const fx = at(0);
+    const fy = at(1);
+    const fz = at(2);
+    form[3 * formSize + i] = at(3) + y * fz - z * fy;
+    form[4 * formSize + i] = at(4) + z * fx - x * fz;
+    form[5 * formSize + i] = at(5) + x * fy - y * fx;
   }
-  return whole;
+  return form;
+}
+
+/**
+ * A row or column of a form, its numbers `stride` apart: as the speed at the old point is that at the new one + turning ×
+ * way, those of p, q and r take up those of u, v and w times the way.
+ */
+function moveTurning(form: Float64Array, start: number, stride: number, x: number, y: number, z: number): void {
+  const byU = form[start] as number;
+  const byV = form[start + stride] as number;
+  const byW = form[start + 2 * stride] as number;
+  const p = start + 3 * stride;
+  const q = start + 4 * stride;
+  const r = start + 5 * stride;
+  form[p] = (form[p] as number) + y * byW - z * byV;
+  form[q] = (form[q] as number) + z * byU - x * byW;
+  form[r] = (form[r] as number) + x * byV - y * byU;
 }

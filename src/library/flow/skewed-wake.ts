@@ -1,5 +1,5 @@
 import { evenStates } from "./flow-state.ts";
-import type { Lattice, Strip } from "./lattice.ts";
+import type { Lattice, Surface } from "./lattice.ts";
 
 /**
  * In sideslip the wake leaves a trailing edge along the wind, not along x. What turning it changes in the flow along the
@@ -10,29 +10,37 @@ import type { Lattice, Strip } from "./lattice.ts";
  * a sheet, their way past each control point would count more than the way of the wake as a whole.
  */
 export function skewedWake(lattice: Lattice, circulation: Float64Array): Float64Array {
-  const { strips, symmetric, count, control, normal, stripOf } = lattice;
-  const columns = evenStates.length;
+  const { strips, symmetric, count, control, normal } = lattice;
   const flows = new Float64Array(count * columns);
-  const strengths = strengthsOf(lattice, circulation);
-  const edges = trailingEdges(lattice);
-  for (let i = 0; i < count; i++) {
-    const { surface } = strips[stripOf[i] as number] as Strip;
+  const legsOf = {
+    wing: trailingLegs(lattice, "wing", circulation),
+    tailplane: trailingLegs(lattice, "tailplane", circulation),
+  };
+  for (const { surface, first, rows, edge } of strips) {
     if (surface === "fin") continue;
-    const x = control[3 * i] as number;
-    const y = control[3 * i + 1] as number;
-    const z = control[3 * i + 2] as number;
-    const ny = normal[2 * i] as number;
-    const nz = normal[2 * i + 1] as number;
-    for (let j = 0; j < strips.length; j++) {
-      if ((strips[j] as Strip).surface !== surface) continue;
-      let flow = turnedLeg(edges, 6 * j + 3, x, y, z, ny, nz) - turnedLeg(edges, 6 * j, x, y, z, ny, nz);
-      if (symmetric) {
+    const legs = legsOf[surface];
+    const { y, z } = edge;
+    const ny = normal[2 * first] as number;
+    const nz = normal[2 * first + 1] as number;
+    for (let i = first; i < first + rows; i++) {
+      const x = control[3 * i] as number;
+      let a = 0;
+      let b = 0;
+      let c = 0;
+      let d = 0;
+      for (let leg = 0; leg < legs.length; leg += legSize) {
+        let flow = turnedLeg(legs, leg, x, y, z, ny, nz);
         // Seen in a mirror the wake turns the other way.
-        flow -= turnedLeg(edges, 6 * j + 3, x, -y, z, -ny, nz) - turnedLeg(edges, 6 * j, x, -y, z, -ny, nz);
+        if (symmetric) flow -= turnedLeg(legs, leg, x, -y, z, -ny, nz);
+        a += flow * (legs[leg + 3] as number);
+        b += flow * (legs[leg + 4] as number);
+        c += flow * (legs[leg + 5] as number);
+        d += flow * (legs[leg + 6] as number);
       }
-      for (let c = 0; c < columns; c++) {
-        flows[i * columns + c] = (flows[i * columns + c] as number) + flow * (strengths[j * columns + c] as number);
-      }
+      flows[i * columns] = a;
+      flows[i * columns + 1] = b;
+      flows[i * columns + 2] = c;
+      flows[i * columns + 3] = d;
     }
   }
   return flows;
@@ -42,18 +50,10 @@ export function skewedWake(lattice: Lattice, circulation: Float64Array): Float64
  * Flow along (0, ny, nz) that a leg of unit strength gains per angle by which it turns towards −y about its start. With
  * v = L·(0, −z, y) and L = (r + x)/(4π·r·d²) before, it is (−z·L, −z·D, x·L + y·D) with D = x·∂L/∂y − y·∂L/∂x.
  */
-function turnedLeg(
-  starts: Float64Array,
-  at: number,
-  px: number,
-  py: number,
-  pz: number,
-  ny: number,
-  nz: number,
-): number {
-  const x = px - (starts[at] as number);
-  const y = py - (starts[at + 1] as number);
-  const z = pz - (starts[at + 2] as number);
+function turnedLeg(legs: Float64Array, at: number, px: number, py: number, pz: number, ny: number, nz: number): number {
+  const x = px - (legs[at] as number);
+  const y = py - (legs[at + 1] as number);
+  const z = pz - (legs[at + 2] as number);
   const aside = y * y + z * z;
   const r = Math.sqrt(x * x + aside);
   // (r + x)/d², also where x is far below 0.
@@ -63,31 +63,37 @@ function turnedLeg(
   return nz * (x * leg + y * turned) - ny * z * turned;
 }
 
-/** Start of each strip's legs behind the trailing edge: six numbers a strip. */
-function trailingEdges({ strips, nodes, from, to, legs }: Lattice): Float64Array {
-  const edges = new Float64Array(6 * strips.length);
-  strips.forEach(({ first }, s) => {
-    [from, to].forEach((ends, side) => {
-      const node = 3 * (ends[first] as number);
-      edges[6 * s + 3 * side] = (nodes[node] as number) + (legs[2 * first + side] as number);
-      edges[6 * s + 3 * side + 1] = nodes[node + 1] as number;
-      edges[6 * s + 3 * side + 2] = nodes[node + 2] as number;
-    });
-  });
-  return edges;
-}
+const columns = evenStates.length;
+const legSize = 3 + columns;
 
-/** Circulation of each strip for each of `evenStates`. */
-function strengthsOf({ strips, count }: Lattice, circulation: Float64Array): Float64Array {
-  const columns = evenStates.length;
-  const strengths = new Float64Array(strips.length * columns);
-  strips.forEach(({ first, rows }, s) => {
-    evenStates.forEach((state, c) => {
-      for (let i = first; i < first + rows; i++) {
-        strengths[s * columns + c] =
-          (strengths[s * columns + c] as number) + (circulation[state * count + i] as number);
+/**
+ * The legs that a surface's trailing edge sheds, `legSize` numbers each: where it starts, and its strength for each of
+ * `evenStates`, what the strip on its one side has more than that on its other.
+ */
+function trailingLegs(
+  { runsOf, nodes, legs, count }: Lattice,
+  surface: Surface,
+  circulation: Float64Array,
+): Float64Array {
+  const runs = runsOf[surface];
+  const result = new Float64Array(legSize * runs.reduce((sum, { strips }) => sum + strips + 1, 0));
+  let at = 0;
+  for (const { node, panel, strips, rows } of runs) {
+    for (let edge = 0; edge <= strips; edge++) {
+      const start = 3 * (node + edge * rows);
+      const length = edge < strips ? legs[2 * (panel + edge * rows)] : legs[2 * (panel + (edge - 1) * rows) + 1];
+      result[at] = (nodes[start] as number) + (length as number);
+      result[at + 1] = nodes[start + 1] as number;
+      result[at + 2] = nodes[start + 2] as number;
+      for (let c = 0; c < columns; c++) {
+        const first = (evenStates[c] as number) * count + panel + edge * rows;
+        let strength = 0;
+        if (edge > 0) for (let i = first - rows; i < first; i++) strength += circulation[i] as number;
+        if (edge < strips) for (let i = first; i < first + rows; i++) strength -= circulation[i] as number;
+        result[at + 3 + c] = strength;
       }
-    });
-  });
-  return strengths;
+      at += legSize;
+    }
+  }
+  return result;
 }

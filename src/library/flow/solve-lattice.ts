@@ -1,8 +1,8 @@
 import type { Glider } from "../shape/glider-record.ts";
+import { latticeOf } from "./build-lattice.ts";
 import { circulations } from "./circulation.ts";
 import { forcesOn } from "./forces.ts";
-import { type Vortices, vorticesOf } from "./induced-velocity.ts";
-import { type Lattice, type LatticeOptions, latticeOf } from "./lattice.ts";
+import type { Lattice, LatticeOptions } from "./lattice.ts";
 import { tailLiesInWing } from "./overlap.ts";
 import type { QuadraticLoads } from "./quadratic-loads.ts";
 import { type WakeTrace, wakeTrace } from "./wake-trace.ts";
@@ -10,7 +10,6 @@ import { type WakeTrace, wakeTrace } from "./wake-trace.ts";
 /** A solved lattice: everything that the flow of a glider's shape has to say, at every angle and rate. */
 export interface LatticeFlow {
   readonly lattice: Lattice;
-  readonly vortices: Vortices;
   /** Circulation of each panel, `stateCount` lists of `lattice.count`: see circulation.ts. */
   readonly circulation: Float64Array;
   readonly trace: WakeTrace;
@@ -22,9 +21,8 @@ export interface LatticeFlow {
 export function solveLattice(glider: Glider, options: LatticeOptions): LatticeFlow | null {
   if (tailLiesInWing(glider)) return null;
   const lattice = latticeOf(glider, options);
-  const vortices = vorticesOf(lattice);
-  const circulation = circulations(lattice, vortices);
+  const circulation = circulations(lattice);
   if (!circulation) return null;
   const trace = wakeTrace(lattice);
-  return { lattice, vortices, circulation, trace, loads: forcesOn(lattice, vortices, circulation, trace) };
+  return { lattice, circulation, trace, loads: forcesOn(lattice, circulation, trace) };
 }

@@ -1,6 +1,7 @@
 import fc from "fast-check";
 import { describe, expect, test } from "vitest";
-import { type Lattice, latticeOf } from "../../../src/library/flow/lattice.ts";
+import { latticeOf } from "../../../src/library/flow/build-lattice.ts";
+import type { Lattice } from "../../../src/library/flow/lattice.ts";
 import { degrees } from "../../../src/library/numerics/degrees.ts";
 import { buildFuselageStick } from "../../../src/library/shape/fuselage-stick.ts";
 import { anyPanels, runs } from "../panel-arbitraries.ts";
@@ -36,6 +37,27 @@ describe("a lattice", () => {
     const panels = lattice.strips.filter(({ surface }) => surface === "wing").map(({ panel }) => panel);
     expect(panels).toHaveLength(9);
     for (const panel of [1, 2, 3]) expect(panels.filter((each) => each === panel).length).toBeGreaterThanOrEqual(2);
+  });
+
+  test("holds every panel once in a run, whose nodes it shares with its neighbours", () => {
+    for (const glider of [
+      plover(),
+      plover({ panels: { root_chord: [0.074, 0.06, 0.06] } }),
+      plover({ fin: { z: -0.02 } }),
+    ]) {
+      const { runsOf, from, to, count } = latticeOf(glider, usual);
+      const seen: number[] = [];
+      for (const { node, panel, strips, rows } of Object.values(runsOf).flat()) {
+        for (let i = 0; i < strips * rows; i++) {
+          seen.push(panel + i);
+          expect([from[panel + i], to[panel + i]]).toEqual([node + i, node + i + rows]);
+        }
+      }
+      expect(seen).toEqual(Array.from({ length: count }, (_, i) => i));
+    }
+    // A step in the chord parts the wing in two.
+    const wings = [plover(), plover({ panels: { root_chord: [0.074, 0.06, 0.06] } })];
+    expect(wings.map((glider) => latticeOf(glider, usual).runsOf.wing.length)).toEqual([1, 2]);
   });
 
   test("has no strip wider than twice its neighbour but at a break", () => {
