@@ -93,9 +93,10 @@ function linearSolve(): Row {
 const filled = (size: number): Float64Array =>
   Float64Array.from({ length: size ** 2 }, (_, i) => 1 / (1 + Math.abs(Math.floor(i / size) - (i % size))) ** 2);
 
-/** Milliseconds of a call: the median of many after some to warm up. */
+/** Milliseconds of a call: the median of many, after so many that the engine has compiled all of it. */
 function times(run: (round: number) => unknown): number {
-  for (let i = 0; i < 40; i++) run(i);
+  const warm = performance.now() + 500;
+  for (let i = 0; i < 40 || performance.now() < warm; i++) run(i);
   const all: number[] = [];
   for (let i = 0; i < 200; i++) {
     const start = performance.now();
