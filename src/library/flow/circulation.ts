@@ -1,5 +1,4 @@
 import { type Factors, factorise, solveFactored } from "../numerics/lu.ts";
-import { scratch } from "../numerics/scratch.ts";
 import { airStates, airVelocities, askewParts, evenStates, flowState, oddStates, partCount } from "./flow-state.ts";
 import { flowsAt, lookFrom, type Sight, sightFor } from "./induced-velocity.ts";
 import type { Lattice, Surface } from "./lattice.ts";
@@ -37,14 +36,12 @@ export function circulations(lattice: Lattice): Float64Array | null {
   return result;
 }
 
-const [roomForEven, roomForOdd] = [scratch(), scratch()];
-
 /** Velocity along the normal of each control point for each panel's unit circulation, with that of its mirror image. */
 function influence(lattice: Lattice): { even: Float64Array; odd: Float64Array } {
   const { symmetric, count, fin, control, normal, strips } = lattice;
   const evenCount = symmetric ? fin.start : 0;
-  const even = roomForEven(evenCount * evenCount);
-  const odd = roomForOdd(count * count);
+  const even = new Float64Array(evenCount * evenCount);
+  const odd = new Float64Array(count * count);
   const there = new Float64Array(count);
   const own = sightsFor(lattice);
   const mirrored = sightsFor(lattice);
