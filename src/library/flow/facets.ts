@@ -67,9 +67,10 @@ export interface FinPiece {
 }
 
 /**
- * The fin from its foot upwards: whole, or cut at the tailplane where it passes through it. A foot or top that is no
- * farther from the tailplane than wood can fill, its thickness and the stick's height, is joined to it: no air gets
- * through there, and a gap in the lattice, however small, would take away much of what the two do for each other.
+ * The fin from its foot upwards: whole, or cut at the tailplane where it passes through it. A foot above the tailplane, or
+ * a top below it, that is no farther from it than wood can fill, its thickness and the stick's height, is joined to it: no
+ * air gets through there, and a gap in the lattice, however small, would take away much of what the two do for each other.
+ * One that reaches through keeps all of its height, so that nothing steps where it begins to.
  */
 export function finPieces(fin: Fin, { tailplane, stick }: Pick<Glider, "tailplane" | "stick">): FinPiece[] {
   let [foot = 0, top = 0] = fin.stations.z;
@@ -87,8 +88,10 @@ export function finPieces(fin: Fin, { tailplane, stick }: Pick<Glider, "tailplan
   const z = tailHeight(tailplane);
   const meet = fin.x < x + root_chord && x < fin.x + fin.root_chord;
   const filled = meet ? tailplane.thickness + (stick?.end_height ?? 0) : 0;
-  if (Math.abs(foot - z) <= filled) foot = z;
-  if (Math.abs(top - z) <= filled) top = z;
+  // So little of a fin is not worth strips of its own.
+  const least = 1e-4 * fin.height;
+  if (foot > z - least && foot <= z + filled) foot = z;
+  if (top < z + least && top >= z - filled) top = z;
   if (foot > z || top < z) return [piece(foot, top, "both")];
   return [...(foot < z ? [piece(foot, z, "foot")] : []), ...(top > z ? [piece(z, top, "top")] : [])];
 }

@@ -80,6 +80,7 @@ export const flow = define({
   assumptions: [
     "The wake leaves along the line that incidences are counted from, flat and without rolling up; in sideslip it leaves each surface along the wind, while that of the wing passes the tail as it does without.",
     "Twist, incidence, seat and camber turn the surface's normal; the lattice itself lies along that line.",
+    "A fin no farther from the tailplane than its thickness and the stick's height stands on it. Farther off, air gets through between, and both lose much of what they do for each other: there the fin's work steps.",
   ],
   sources: [
     { text: "Law of Biot and Savart; law of Kutta and Joukowski, on a lattice of horseshoe vortices", mark: "derived" },

@@ -105,6 +105,16 @@ describe("a lattice", () => {
     expect(apart[0]).toBeCloseTo(0.02, 12);
   });
 
+  test("keeps all of a fin whose foot reaches below the tailplane, however little", () => {
+    const middle = 0.003 + 0.0015 / 2;
+    for (const below of [1e-4, 0.0004, 0.001, 0.005]) {
+      const [foot] = finHeights(latticeOf(plover({ fin: { z: middle - below } }), usual));
+      expect(foot).toBeCloseTo(middle - below, 12);
+    }
+    const [, top] = finHeights(latticeOf(plover({ fin: { z: middle + 0.0004 - 0.05 } }), usual));
+    expect(top).toBeCloseTo(middle + 0.0004, 12);
+  });
+
   test("cuts a fin where the tailplane passes through it", () => {
     const { strips } = latticeOf(plover({ fin: { z: -0.02 } }), usual);
     const fin = strips.filter(({ surface }) => surface === "fin");

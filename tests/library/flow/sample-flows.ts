@@ -1,3 +1,4 @@
+import { expect } from "vitest";
 import { derivativesAt } from "../../../src/library/flow/derivatives.ts";
 import { farFieldDrag, stripCirculation } from "../../../src/library/flow/far-field.ts";
 import type { LatticeOptions } from "../../../src/library/flow/lattice.ts";
@@ -103,11 +104,11 @@ export function farDrag(glider: Glider, alpha: number, change: Partial<LatticeOp
   return (2 * farFieldDrag(lattice, trace, strength)) / glider.wing.area;
 }
 
-/** An elliptic wing in so many straight pieces, with a straight line of half chords. */
-export function ellipticWing(aspectRatio: number, pieces: number): Glider {
+/** An elliptic wing in so many straight pieces, with a straight line of half chords, flat or bent to a V. */
+export function ellipticWing(aspectRatio: number, pieces: number, cant = 0): Glider {
   const at = (i: number) => {
     const angle = (Math.PI / 2) * (i / pieces);
-    return { y: 0.5 * Math.sin(angle), chord: Math.max((4 / Math.PI / aspectRatio) * Math.cos(angle), 1e-3) };
+    return { y: 0.5 * Math.sin(angle), chord: (4 / Math.PI / aspectRatio) * Math.max(Math.cos(angle), 0.005) };
   };
   const each = (value: (from: ReturnType<typeof at>, to: ReturnType<typeof at>) => number) =>
     Array.from({ length: pieces }, (_, i) => value(at(i), at(i + 1)));
@@ -116,8 +117,14 @@ export function ellipticWing(aspectRatio: number, pieces: number): Glider {
     root_chord: each((a) => a.chord),
     tip_chord: each((_, b) => b.chord),
     sweep: each((a, b) => (a.chord - b.chord) / 2),
-    break: each(() => 0),
+    break: each(() => 0).map((_, i) => (i === 0 ? cant : 0)),
     washout: each(() => 0),
     thickness: each(() => 0.001),
   });
 }
+
+/** Holds where a value is within a share of what is expected. */
+export const near = (found: number, expected: number, share: number, what = "") =>
+  expect(Math.abs(found - expected), `${what} got ${found}, expected ${expected}`).toBeLessThanOrEqual(
+    share * Math.abs(expected),
+  );
