@@ -7,11 +7,11 @@ import { liftSlopeAt, minLift } from "./section.ts";
 /** A polar of one's own, row by row; as a parameter it takes the place of the model. */
 export const measuredParameter = {
   ...table("a polar of your own in place of the model: rows at one or more Reynolds numbers", {
-    reynolds: number("1", "Reynolds number of the row", { above: 0 }),
-    lift_coefficient: number("1", "lift coefficient"),
-    drag_coefficient: number("1", "drag coefficient", { above: 0 }),
+    reynolds: number("1", "Reynolds number of the row", { min: 1000, max: 10_000_000 }),
+    lift_coefficient: number("1", "lift coefficient", { min: -3, max: 3 }),
+    drag_coefficient: number("1", "drag coefficient", { above: 0, max: 2 }),
     angle: number("deg", "angle of attack; left out, the model's lift slope stands", { optional: true }),
-    moment_coefficient: number("1", "nose-up moment about a quarter of the chord", { optional: true }),
+    moment_coefficient: number("1", "nose-up moment about a quarter of the chord", { min: -1, max: 1, optional: true }),
   }),
   optional: true,
 } as const;
@@ -98,7 +98,10 @@ function readGroup(all: readonly Row[], refuse: Refuse): Group {
     .filter((row) => row.angle === undefined || top.angle === undefined || row.angle <= top.angle)
     .sort((a, b) => a.lift - b.lift);
   if (rows.length < 3) {
-    refuse("measured", `${where} the table has ${rows.length} rows up to the stall. Give at least three.`);
+    refuse(
+      "measured",
+      `${where} the table has ${rows.length} ${rows.length === 1 ? "row" : "rows"} up to the stall. Give at least three.`,
+    );
   }
   const twin = rows.find((row, i) => row.lift === rows[i + 1]?.lift);
   if (twin) {

@@ -57,14 +57,29 @@ export const leastSinkFlight = (glider: Glides, bank = 0, tail = 0): SteadyFligh
 export const bestGlideFlight = (glider: Glides, bank = 0, tail = 0): SteadyFlight =>
   bestFlight(glider, ({ descent }) => descent, bank, tail);
 
-/** The slowest flight there is, whatever its moment: its speed is the stall speed. */
+/**
+ * The slowest flight up to the stall, whatever its moment: its speed is the stall speed. Deep in the stall a wing falls
+ * slower still, as its drag carries; that is no flight to be told of.
+ */
 export const slowestFlight = (glider: Glides, bank = 0, tail = 0): SteadyFlight =>
-  bestFlight(glider, ({ speed, loads }) => (loads.lift > 0 ? speed : Number.POSITIVE_INFINITY), bank, tail);
+  bestFlight(
+    glider,
+    ({ speed, loads }) => (loads.lift > 0 ? speed : Number.POSITIVE_INFINITY),
+    bank,
+    tail,
+    indexOfFirstValley,
+  );
 
 /** The flight with the least of something: the best of a scan, then closer between its neighbours. */
-function bestFlight(glider: Glides, of: (flight: SteadyFlight) => number, bank: number, tail: number): SteadyFlight {
+function bestFlight(
+  glider: Glides,
+  of: (flight: SteadyFlight) => number,
+  bank: number,
+  tail: number,
+  indexOfBest: (values: readonly number[]) => number = indexOfLeast,
+): SteadyFlight {
   const flights = scan(glider, bank, tail);
-  const best = flights[indexOfLeast(flights.map(of))]?.angle ?? lowestAngle;
+  const best = flights[indexOfBest(flights.map(of))]?.angle ?? lowestAngle;
   const at = (angle: number) => of(steadyFlight(glider, angle, bank, tail));
   return steadyFlight(glider, leastWithin(at, best - step, best + step), bank, tail);
 }
@@ -82,18 +97,49 @@ function scan(glider: Glides, bank: number, tail: number): readonly SteadyFlight
 
 const indexOfLeast = (values: readonly number[]) => values.indexOf(Math.min(...values));
 
-/** The setting of the tailplane, more nose-up by so much, with which a flight at an angle of attack balances. */
+/** The first of finite values that the next does not go below. */
+const indexOfFirstValley = (values: readonly number[]) =>
+  values.findIndex((value, i) => Number.isFinite(value) && !((values[i + 1] ?? value) < value));
+
+/** Beyond this no tailplane is looked for: it is stalled long before. */
+export const farthestTurn = degrees(45);
+
+/**
+ * The setting of the tailplane, more nose-up by so much, with which a flight at an angle of attack balances: the nearest
+ * one within `farthestTurn`, or that itself, to the side that leaves less of the moment, where none does.
+ */
 export function tailFor(glider: Glides, angle: number, bank = 0): number {
   const moment = (tail: number) => leftMoment(glider, steadyFlight(glider, angle, bank, tail));
-  // The moment is nearly straight in the setting: secants find it in a few steps.
+  return secantZero(moment) ?? nearestZero(moment);
+}
+
+/** Where the moment is nearly straight in the setting secants find its zero in a few steps; null where they run away. */
+function secantZero(moment: (tail: number) => number): number | null {
   let [before, here] = [0, degrees(1)];
   let [momentBefore, momentHere] = [moment(before), moment(here)];
   for (let round = 0; round < 12 && Math.abs(here - before) > 1e-12; round++) {
     const next = here - (momentHere * (here - before)) / (momentHere - momentBefore);
     if (!Number.isFinite(next)) break;
+    if (Math.abs(next) > farthestTurn) return null;
     [before, momentBefore, here, momentHere] = [here, momentHere, next, moment(next)];
   }
-  return here;
+  return Math.abs(here - before) < 1e-6 ? here : null;
+}
+
+/** Looks to both sides of the tailplane as built, as past its stall the moment turns back. */
+function nearestZero(moment: (tail: number) => number): number {
+  const stride = farthestTurn / 9;
+  const sides = [1, -1].map((sign) => ({ sign, at: moment(0) }));
+  for (let k = 1; k <= 9; k++) {
+    for (const side of sides) {
+      const [from, to] = [side.sign * (k - 1) * stride, side.sign * k * stride];
+      const at = moment(to);
+      if (Math.sign(at) !== Math.sign(side.at)) return rootWithin(moment, from, to);
+      side.at = at;
+    }
+  }
+  const [up, down] = sides.map(({ at }) => Math.abs(at)) as [number, number];
+  return up < down ? farthestTurn : -farthestTurn;
 }
 
 /** The setting of the tailplane that trims for least sink, and that flight. */

@@ -2,8 +2,9 @@ import { highestReynolds, lowestReynolds } from "../air/section.ts";
 import { sectionAssumptions, sectionSources } from "../air/section-sources.ts";
 import { numberText } from "../number-text.ts";
 import { degrees } from "../numerics/degrees.ts";
+import type { Glider } from "../shape/glider-record.ts";
 import type { Refuse, Source } from "../spec.ts";
-import { type TrimSearch, tailFor } from "./find-trim.ts";
+import { farthestTurn, type TrimSearch, tailFor } from "./find-trim.ts";
 import type { Gliding } from "./gliding.ts";
 import type { SteadyFlight } from "./steady-flight.ts";
 
@@ -48,20 +49,30 @@ export function trimOr(search: TrimSearch, glider: Gliding, refuse: Refuse): Ste
     );
   }
   const isDiving = search.found === "dives";
-  const shift = Math.abs(wanted.loads.moment / wanted.loads.lift);
-  const change = Math.abs(tailFor(glider, wanted.angle, wanted.bank) - wanted.tail);
   const what = isDiving ? "its nose goes down at every angle that glides" : "its nose goes up until it stalls";
-  const where = isDiving ? "back" : "forward";
+  const remedies = remediesOf(glider, wanted, isDiving);
+  const remedy =
+    remedies.length > 0
+      ? remedies.join(", or ")
+      : glider.glider.tailplane
+        ? "move the balance point towards 2/5 of the mean chord, and look at sweep and washout of the wing"
+        : "give it a tailplane";
+  return refuse("glider", `It does not trim: ${what}. ${remedy.charAt(0).toUpperCase()}${remedy.slice(1)}.`);
+}
+
+/** What would bring the flight of least sink into balance, each with its amount; none that no glider could be built with. */
+function remediesOf(glider: Gliding, wanted: SteadyFlight, isDiving: boolean): string[] {
+  const shift = Math.abs(wanted.loads.moment / wanted.loads.lift);
   const remedies: string[] = [];
   // Moved back past the neutral point it would hold no trim at all.
   if (!isDiving || shift < -0.8 * momentPerLift(glider, wanted.angle)) {
-    remedies.push(`move the balance point ${where} by about ${inMillimetres(shift)}`);
+    remedies.push(`move the balance point ${isDiving ? "back" : "forward"} by about ${inMillimetres(shift)}`);
   }
-  if (glider.glider.tailplane) {
+  const change = Math.abs(tailFor(glider, wanted.angle, wanted.bank) - wanted.tail);
+  if (glider.glider.tailplane && change < farthestTail) {
     remedies.push(`give it ${numberText(change, "deg")} ${isDiving ? "more" : "less"} decalage`);
   }
-  const remedy = remedies.length > 0 ? remedies.join(", or ") : "give it a tailplane";
-  return refuse("glider", `It does not trim: ${what}. ${remedy.charAt(0).toUpperCase()}${remedy.slice(1)}.`);
+  return remedies;
 }
 
 /**
@@ -82,6 +93,16 @@ export function withinReach(flight: SteadyFlight, glider: Gliding, refuse: Refus
   return flight;
 }
 
+/** Refuses a tail that is turned where there is none to turn. */
+export function refuseTurnOfNone(
+  { tailplane, fin }: Glider,
+  { tail_turn, fin_turn = 0 }: { readonly tail_turn: number; readonly fin_turn?: number },
+  refuse: Refuse,
+): void {
+  if (tail_turn !== 0 && !tailplane) refuse("tail_turn", "It has no tailplane to turn. Give glider(…) one.");
+  if (fin_turn !== 0 && !fin) refuse("fin_turn", "It has no fin to turn. Give glider(…) one.");
+}
+
 /** Beyond this a tailplane is stalled, whatever the wing does. */
 const farthestTail = degrees(15);
 
@@ -90,14 +111,18 @@ function refuseFarTail({ glider: { tailplane, seat_angle } }: Gliding, tail: num
   const [built, wanted] = [seat_angle - tailplane.incidence, seat_angle - tailplane.incidence - tail];
   const off = Math.abs(built) > farthestTail ? built : Math.abs(wanted) > 2 * farthestTail ? wanted : 0;
   if (off === 0) return;
-  const standing = off === built ? "Its tailplane stands" : "To balance, its tailplane would have to stand";
-  refuse(
-    "glider",
-    `${standing} ${numberText(Math.abs(off), "deg")} off the wing's seat and is stalled there. ` +
-      (off === built
-        ? "Set its incidence within a few degrees of seat_angle."
-        : "Move the balance point towards 2/5 of the mean chord."),
-  );
+  if (off === built) {
+    refuse(
+      "glider",
+      `Its tailplane stands ${numberText(Math.abs(off), "deg")} off the wing's seat and is stalled there. ` +
+        "Set its incidence within a few degrees of seat_angle.",
+    );
+  }
+  const standing =
+    Math.abs(tail) < farthestTurn
+      ? `To balance, its tailplane would have to stand ${numberText(Math.abs(off), "deg")} off the wing's seat and is stalled there.`
+      : "However its tailplane is set, it does not balance.";
+  refuse("glider", `${standing} Move the balance point towards 2/5 of the mean chord.`);
 }
 
 /** How far the neutral point lies ahead of the balance point: change of the moment with lift, m. */

@@ -79,7 +79,8 @@ export const sinkPolar = define({
     const tooFast = (angle: number) => steadyFlight(glider, angle).speed - 2 * slowest.speed;
     let flatter = slowest.angle;
     while (tooFast(flatter) < 0 && flatter > slowest.angle - degrees(30)) flatter -= degrees(1);
-    const fastest = rootWithin(tooFast, flatter, flatter + degrees(1));
+    // A glider of much drag never comes to twice that speed: then the flattest angle looked at is the last.
+    const fastest = tooFast(flatter) < 0 ? flatter : rootWithin(tooFast, flatter, flatter + degrees(1));
     const flights = Array.from({ length: count }, (_, i): SteadyFlight => {
       const angle = slowest.angle + ((fastest - slowest.angle) * i) / (count - 1);
       return steadyFlight(glider, angle, 0, tailplane ? tailFor(glider, angle) : 0);

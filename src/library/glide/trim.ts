@@ -2,7 +2,14 @@ import { degrees } from "../numerics/degrees.ts";
 import { define, number } from "../spec.ts";
 import { findTrim } from "./find-trim.ts";
 import { glidingOf, glidingParameters } from "./gliding.ts";
-import { glidingAssumptions, glidingErrors, glidingSources, noTrimError, trimOr } from "./gliding-words.ts";
+import {
+  glidingAssumptions,
+  glidingErrors,
+  glidingSources,
+  noTrimError,
+  refuseTurnOfNone,
+  trimOr,
+} from "./gliding-words.ts";
 import { sampleGlider } from "./sample-gliders.ts";
 import { trimOf, trimRecord } from "./trim-record.ts";
 
@@ -42,6 +49,7 @@ export const trim = define({
   ],
   isSlow: true,
   compute: ({ tail_turn, ...given }, refuse) => {
+    refuseTurnOfNone(given.glider, { tail_turn }, refuse);
     const glider = glidingOf(given, refuse);
     return trimOf(glider, trimOr(findTrim(glider, tail_turn), glider, refuse));
   },

@@ -19,6 +19,10 @@ const turnRecord = record(
     `${numberText(turn.radius, "m")} radius in ${numberText(turn.time, "s")}, ${numberText(turn.sink, "m/s")} sink`,
 );
 
+/** A bank of less, such as the rounding that is left of a straight glide, turns in no circle that anybody flies. */
+export const leastBank = degrees(0.01);
+export const straightWords = "Without bank it flies straight. Give a bank to either side, of 0.01 deg at least.";
+
 /** `turn(glide, bank)`: the same lift coefficient flown in a bank. */
 export const turn = define({
   name: "turn",
@@ -31,7 +35,7 @@ export const turn = define({
   result: turnRecord,
   formula:
     "speed = straight speed / √cos bank, sink = straight sink / cos^1.5 bank, radius = speed² / (gravity · tan bank)",
-  errors: ["The bank is 0: the turn has no circle."],
+  errors: ["The bank is less than 0.01 deg: the turn has no circle."],
   assumptions: [
     "The same lift and drag coefficients as in the straight glide, without sideslip, on a shallow path.",
     "The outer wing flies faster than the inner one: of a turn as tight as a few spans this says too little.",
@@ -57,7 +61,7 @@ export const turn = define({
     },
   ],
   compute: ({ glide, bank }, refuse) => {
-    if (bank === 0) refuse("bank", "Without bank it flies straight. Give a bank to either side.");
+    if (Math.abs(bank) < leastBank) refuse("bank", straightWords);
     const share = Math.cos(bank);
     const speed = glide.speed / Math.sqrt(share);
     const radius = speed ** 2 / (freeFall * Math.tan(Math.abs(bank)));

@@ -1,6 +1,6 @@
 import { findTrim } from "../glide/find-trim.ts";
 import { type Gliding, type GlidingValues, glidingOf } from "../glide/gliding.ts";
-import { trimOr } from "../glide/gliding-words.ts";
+import { refuseTurnOfNone, trimOr } from "../glide/gliding-words.ts";
 import type { Refuse } from "../spec.ts";
 import { type FlyingBody, flyingBody, type TailSetting } from "./flying-body.ts";
 import { type SteadyCircle, steadyCircle } from "./steady-circle.ts";
@@ -16,6 +16,7 @@ export interface Aimed {
 
 /** Finds the steady glide of a glider with its tail so set; refuses where there is none, and says what to change. */
 export function aimOf(given: GlidingValues, setting: TailSetting, refuse: Refuse): Aimed {
+  refuseTurnOfNone(given.glider, { tail_turn: setting.tail, fin_turn: setting.rudder }, refuse);
   const gliding = glidingOf(given, refuse);
   refuseWithoutInertia(gliding, refuse);
   const body = flyingBody(gliding, setting);

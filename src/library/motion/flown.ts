@@ -9,6 +9,7 @@ import { type FullFlight, fly } from "./fly.ts";
 import { disturbanceMatrix, lateralPart } from "./linear.ts";
 import type { Recovery } from "./recovery-record.ts";
 import { bankedIntegral, heightLost, settledFrom, verdictOf } from "./settling.ts";
+import { unlessRounding } from "./steady-circle.ts";
 
 /** How a glider is let go: its speed along its axes, its attitude, without turning. */
 export interface LetGo {
@@ -17,12 +18,21 @@ export interface LetGo {
   readonly angles: Angles;
 }
 
+/** Of a flight that breaks off sooner nothing can be said. */
+const shortest = 0.5;
+
 /** Flies a glider from where it is let go, and tells what came of it. */
 export function flown(aimed: Aimed, { u, w, angles }: LetGo, seconds: number, refuse: Refuse): Recovery {
   const { body, circle, speed, sink } = aimed;
   const start = new Float64Array(stateSize);
   start.set([u, 0, w, 0, 0, 0, ...attitudeOf(angles), 0, 0, 0]);
   const flight = fly(body, start, { seconds });
+  if ((flight.time.at(-1) ?? 0) < shortest) {
+    return refuse(
+      "glider",
+      "Its motion cannot be followed: it tumbles within half a second. Look at its mass, and at where wing and tail stand.",
+    );
+  }
   const aim = { bank: circle.bank, speed, sink };
   const settled = settledFrom(flight, aim);
   const banked = bankedIntegral(flight, aim);
@@ -41,7 +51,7 @@ export function flown(aimed: Aimed, { u, w, angles }: LetGo, seconds: number, re
     ...(Math.abs(circle.rate) > 1e-6 && { trim_radius: Math.sqrt(speed ** 2 - sink ** 2) / Math.abs(circle.rate) }),
     worst_angle: Math.max(...flight.angle),
     stall_angle: slowestFlight(aimed.gliding).angle,
-    worst_sideslip: Math.max(...flight.sideslip.map(Math.abs)),
+    worst_sideslip: unlessRounding(Math.max(...flight.sideslip.map(Math.abs))),
     stalled,
     ...limitsOf(flight, aimed, seconds),
     history: {

@@ -15,7 +15,7 @@ const parameters = {
     default: degrees(30),
   }),
   speed_share: number("1", "speed at which it is let go, over that of its trim", { min: 0.3, max: 3, default: 1 }),
-  seconds: number("s", "how long it is watched", { above: 0, max: 60, default: 12 }),
+  seconds: number("s", "how long it is watched", { min: 1, max: 60, default: 12 }),
   ...settingParameters,
 } as const;
 

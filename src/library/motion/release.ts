@@ -18,7 +18,7 @@ export const release = define({
     speed: number("m/s", "speed along its axis when it is let go", { above: 0, max: 40, default: 2 }),
     climb: number("deg", "its nose above the horizon", { min: -degrees(89), max: degrees(89), default: degrees(80) }),
     bank: number("deg", "its bank; 180 deg is upside down", { min: -degrees(180), max: degrees(180), default: 0 }),
-    seconds: number("s", "how long it is watched", { above: 0, max: 60, default: 20 }),
+    seconds: number("s", "how long it is watched", { min: 1, max: 60, default: 20 }),
     ...settingParameters,
   },
   result: recoveryRecord,

@@ -1,7 +1,7 @@
 import { flowState, stateCount } from "../flow/flow-state.ts";
 import { findTrim } from "../glide/find-trim.ts";
 import { type Gliding, glidingOf, glidingParameters } from "../glide/gliding.ts";
-import { glidingErrors, glidingSources, noTrimError, trimOr } from "../glide/gliding-words.ts";
+import { glidingErrors, glidingSources, noTrimError, refuseTurnOfNone, trimOr } from "../glide/gliding-words.ts";
 import { sampleGlider } from "../glide/sample-gliders.ts";
 import type { SteadyFlight } from "../glide/steady-flight.ts";
 import { numberText } from "../number-text.ts";
@@ -47,6 +47,7 @@ export const rollingTendency = define({
   ],
   isSlow: true,
   compute: ({ tail_turn, ...given }, refuse) => {
+    refuseTurnOfNone(given.glider, { tail_turn }, refuse);
     const gliding = glidingOf(given, refuse);
     const flight = trimOr(findTrim(gliding, tail_turn), gliding, refuse);
     const { area, span } = gliding.glider.wing;

@@ -54,8 +54,11 @@ export function steadyCircle(body: Body, guess: SteadyCircle): SteadyCircle | nu
   const left = Math.max(...accelerations(at).map(Math.abs));
   if (!(left < 1e-5)) return null;
   const [u, v, w, bank, pitch, rate] = at;
-  return { u, v, w, bank, pitch, rate };
+  return { u, v: unlessRounding(v), w, bank: unlessRounding(bank), pitch, rate: unlessRounding(rate) };
 }
+
+/** What rounding leaves of nothing is no bank, no slip and no turning to be told of. */
+export const unlessRounding = (value: number): number => (Math.abs(value) < 1e-10 ? 0 : value);
 
 /** Sets a state to a steady circle at heading 0 and height 0. */
 export function setSteady(state: Float64Array, [u, v, w, bank, pitch, rate]: Six): void {

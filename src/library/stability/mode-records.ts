@@ -107,7 +107,7 @@ export function lateralModesOf(matrix: readonly number[], refuse: Refuse): Later
 
 function roots(matrix: readonly number[], refuse: Refuse): readonly Root[] {
   if (matrix.length !== 16) {
-    refuse("matrix", `The matrix has ${matrix.length} numbers. Give 16: four rows of four, row by row.`);
+    refuse("matrix", `The length of the list is ${matrix.length}. Give 16 numbers: four rows of four, row by row.`);
   }
   return rootsOf(matrix);
 }
