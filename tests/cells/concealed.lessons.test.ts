@@ -26,6 +26,25 @@ describe.each(lessons)("the lesson $name", ({ notebook }) => {
   });
 });
 
+test.each([
+  ["saved", ["saved", "same_mass", "Sink against the plain V: same mass, and as built"]],
+  [
+    "best_count",
+    ["best_count", "costs", "as_built", "Sink against the plain V: same mass, and as built", "all_at_stake", "seen"],
+  ],
+])("the lesson on one more break shows nothing of %s before it is predicted", (about, hidden) => {
+  const notebook = lessons.find(({ name }) => name === "one-more-break.json")?.notebook;
+  if (!notebook) throw new Error("the lesson is not there");
+  const cells = notebook.cells.map((cell) =>
+    cell.kind === "question" && cell.about !== about ? { ...cell, answer: "a few" } : cell,
+  );
+  const concealed = concealedCells(compile(cells, functions), hiddenCells({ ...notebook, cells }));
+  const names = cells.flatMap((cell) =>
+    concealed.has(cell.id) ? ("name" in cell ? cell.name : "title" in cell ? (cell.title ?? "") : []) : [],
+  );
+  expect(names).toEqual(hidden);
+});
+
 test("the lesson on the jig shows the wing from the start, and its joints only to who has answered", () => {
   const notebook = lessons.find(({ name }) => name === "number-to-jig.json")?.notebook;
   if (!notebook) throw new Error("the lesson is not there");
