@@ -55,9 +55,10 @@ export type Verdict = "settles" | "keeps circling" | "spirals in" | "swings" | "
 
 /**
  * A plain word for the whole flight: "stalls" where the angle of attack went past the stall on the way and it did not
- * settle; "spirals in" where bank or speed still grows at the end, "swings" where the bank still goes from side to side
- * of the aim or, with the bank on it, the speed is still off, and "keeps circling" where the bank stays on one side.
- * Common practice.
+ * settle; "spirals in" where the bank still grows at the end, or the speed is more than half above the trim's and not on
+ * its way back: a steep spiral may come to rest at some bank, and comes down as a spiral does. "Swings" where the bank
+ * still goes from side to side of the aim or, with the bank on it, the speed is still off, and "keeps circling" where the
+ * bank stays on one side. Common practice.
  */
 export function verdictOf(flight: Flight, aim: Aim, hasStalled: boolean): Verdict {
   if (settledFrom(flight, aim) !== null) return "settles";
@@ -68,7 +69,8 @@ export function verdictOf(flight: Flight, aim: Aim, hasStalled: boolean): Verdic
   const late = off.slice(half);
   const goesBothWays = Math.max(...late) > near.bank && Math.min(...late) < -near.bank;
   const grows = largest(last) > largest(middle) + near.bank && largest(last) > Math.abs(off[0] ?? 0);
-  const races = (speed.at(-1) ?? 0) > 1.5 * aim.speed && (speed.at(-1) ?? 0) > (speed[half] ?? 0);
+  const [then, atLast] = [speed[half] ?? 0, speed.at(-1) ?? 0];
+  const races = atLast > 1.5 * aim.speed && atLast > 0.9 * then;
   if (hasStalled && goesBothWays) return "stalls";
   if (!goesBothWays && (grows || races)) return "spirals in";
   if (goesBothWays) return "swings";

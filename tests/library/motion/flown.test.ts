@@ -10,9 +10,11 @@ import { disturbanceMatrix, lateralPart } from "../../../src/library/motion/line
 import { type Recovery, recoveryRecord } from "../../../src/library/motion/recovery-record.ts";
 import { degrees } from "../../../src/library/numerics/degrees.ts";
 import { rungeKutta } from "../../../src/library/numerics/runge-kutta.ts";
+import { buildWing } from "../../../src/library/shape/wing.ts";
 import { lateralModesOf } from "../../../src/library/stability/mode-records.ts";
 import { refuse } from "../call.ts";
 import { ploverWith } from "../glide/plover-glider.ts";
+import { ploverPanels } from "../plover.ts";
 
 const ploverGlider = ploverWith();
 const given = { glider: ploverGlider, shape: "flat-bottomed", other_area: 0 } as Parameters<typeof aimOf>[0];
@@ -163,4 +165,24 @@ test("rolling dies away by its damping over the inertia in roll, that of the air
   const { roll } = lateralModesOf(lateralPart(disturbanceMatrix(aimed.body, circle)), refuse);
   // The sections' drag damps a little more, and the fin takes part.
   expect(Math.abs(roll.rate / (damping / inertia) - 1)).toBeLessThan(0.03);
+});
+
+test("bent down it spirals in, from a small bank or a large one, however long it is watched", () => {
+  const panels = { ...ploverPanels, break: [degrees(-8), 0, 0] };
+  const bentDown = aimOf(
+    { ...given, glider: ploverWith({ wing: buildWing(panels, undefined, refuse) }) },
+    straight,
+    refuse,
+  );
+  const { u, w, pitch } = bentDown.circle;
+  for (const [bank, seconds] of [
+    [5, 30],
+    [30, 12],
+    [30, 30],
+    [-30, 30],
+  ] as const) {
+    const result = flown(bentDown, { u, w, angles: { bank: degrees(bank), pitch, heading: 0 } }, seconds, refuse);
+    expect(result.verdict).toBe("spirals in");
+    expect(result.spiral_double_time).toBeLessThan(1);
+  }
 });

@@ -97,6 +97,20 @@ test("each other end has its word", () => {
   expect(words).toEqual(["spirals in", "keeps circling", "swings", "stalls", "settles", "swings"]);
 });
 
+test("a steep spiral that grows no more has spiralled in all the same, but not one that slows down", () => {
+  const at = (speed: (t: number) => number) =>
+    verdictOf(
+      flight(() => 0.7, speed),
+      aim,
+      false,
+    );
+  expect(at(() => 6.4)).toBe("spirals in");
+  // It still swings a little.
+  expect(at((t) => 6.4 + 0.1 * Math.cos(t))).toBe("spirals in");
+  expect(at((t) => 12 - 0.45 * t)).toBe("keeps circling");
+  expect(at(() => 5.5)).toBe("keeps circling");
+});
+
 test("near the aim in the last moments only is not settled", () => {
   expect(
     settledFrom(
