@@ -33,9 +33,11 @@ export function skewOf(state: Float64Array): number {
   return v === 0 ? 0 : v / Math.sqrt(u * u + v * v + w * w);
 }
 
-/** Sets `into` to how much there is of each part of the flow at a state, and returns it. */
-export function partsOf(state: Float64Array, into = new Float64Array(partCount)): Float64Array {
-  const skew = skewOf(state);
+/**
+ * Sets `into` to how much there is of each part of the flow at a state, and returns it. `skew` is the sine of the
+ * sideslip that turns the wake, where that is told for another point than the state.
+ */
+export function partsOf(state: Float64Array, into = new Float64Array(partCount), skew = skewOf(state)): Float64Array {
   for (let k = 0; k < stateCount; k++) into[k] = state[k] as number;
   for (let c = 0; c < 4; c++) into[stateCount + c] = skew * (state[evenStates[c] as number] as number);
   return into;

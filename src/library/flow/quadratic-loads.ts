@@ -65,7 +65,7 @@ export function loadSlopes({ form, skew }: QuadraticLoads, state: Float64Array):
   return slopes;
 }
 
-/** The same loads with state and moments about another point. */
+/** The same loads with state and moments about another point, whose sideslip then is the one that turns the wake. */
 export function loadsAbout(loads: QuadraticLoads, point: QuadraticLoads["point"]): QuadraticLoads {
   // From the new point to the old one, in body axes.
   const [x, y, z] = [point[0] - loads.point[0], loads.point[1] - point[1], point[2] - loads.point[2]];

@@ -1,6 +1,7 @@
 import type { Atmosphere } from "../air/atmosphere.ts";
 import { bodyArea } from "../air/body-drag-area.ts";
-import { loadsAt } from "../flow/quadratic-loads.ts";
+import { skewOf } from "../flow/flow-state.ts";
+import { loadsAbout, loadsAt } from "../flow/quadratic-loads.ts";
 import type { LatticeFlow } from "../flow/solve-lattice.ts";
 import type { Part } from "../mass/part-record.ts";
 import type { FuselageStick } from "../shape/fuselage-stick-record.ts";
@@ -37,11 +38,10 @@ export function gliderLoads(
     atOrigin[1] = (state[1] as number) + r * ox - p * oz;
     atOrigin[2] = (state[2] as number) + p * oy - q * ox;
   };
+  const lattice = loadsAbout(flow.loads, [balance.x, balance.y, balance.z]);
   const addLattice = (state: Float64Array, loads: Float64Array): void => {
-    moveState(state);
-    loadsAt(flow.loads, atOrigin, own);
-    for (let i = 0; i < 6; i++) own[i] = (own[i] as number) * density;
-    addMoved(own, loads);
+    loadsAt(lattice, state, own);
+    for (let i = 0; i < 6; i++) loads[i] = (loads[i] as number) + density * (own[i] as number);
   };
   const addMoved = (from: Float64Array, loads: Float64Array): void => {
     const [x, y, z] = [from[0] as number, from[1] as number, from[2] as number];
@@ -51,7 +51,9 @@ export function gliderLoads(
   const addAll = (state: Float64Array, loads: Float64Array): number => {
     addLattice(state, loads);
     own.fill(0);
-    const stalled = sections.add(atOrigin, density, viscosity, own);
+    moveState(state);
+    // The wake leaves askew by the sideslip at the balance point, near which the wing is.
+    const stalled = sections.add(atOrigin, density, viscosity, own, skewOf(state));
     addMoved(own, loads);
     const [u, v, w] = [state[0] as number, state[1] as number, state[2] as number];
     const speed = Math.sqrt(u * u + v * v + w * w);

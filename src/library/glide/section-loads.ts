@@ -7,9 +7,9 @@ import type { LatticeFlow } from "../flow/solve-lattice.ts";
 export interface SectionLoads {
   /**
    * Adds X Y Z in N and L M N in N m (body axes, moments about the origin of the lattice) at a state of the lattice about
-   * that origin (`flow-state.ts`, SI) and returns how far the most stalled strip has stalled, 0 to 1.
+   * that origin (`flow-state.ts`, SI) and returns how far the most stalled strip has stalled, 0 to 1. `skew` as in partsOf.
    */
-  add(state: Float64Array, density: number, viscosity: number, loads: Float64Array): number;
+  add(state: Float64Array, density: number, viscosity: number, loads: Float64Array, skew?: number): number;
   /** The forces of each strip at a state, for a drawing of them and for tests. */
   strips(state: Float64Array, viscosity: number): readonly StripState[];
 }
@@ -55,9 +55,9 @@ export function sectionLoads(
   const wind = { x: 0, y: 0, z: 0 };
   const parts = new Float64Array(partCount);
   return {
-    add: (state, density, viscosity, loads) => {
+    add: (state, density, viscosity, loads, skew) => {
       let stalled = 0;
-      partsOf(state, parts);
+      partsOf(state, parts, skew);
       for (const strip of strips) {
         const { place, spanY, spanZ, chord, area, polar, extraMoment, circulation } = strip;
         setWind(place, state);
