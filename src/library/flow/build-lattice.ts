@@ -25,7 +25,8 @@ export function latticeOf(glider: Glider, options: LatticeOptions): Lattice {
     const facets = parts.map(({ facet }) => facet);
     pieces.push({ surface: "fin", facets, cuts: cutFin(parts, options.finStrips), rows: options.tailRows });
   }
-  return filled(pieces, symmetric, options.sectionSlope);
+  const tailFirst = tailplane !== undefined && tailplane.quarter_x < wing.mac_x + wing.mac / 4;
+  return filled(pieces, symmetric, tailFirst, options.sectionSlope);
 }
 
 const widthOf = ({ start, end }: Facet): number => Math.hypot(end.y - start.y, end.z - start.z);

@@ -1,7 +1,7 @@
 import { type Factors, factorise, solveFactored } from "../numerics/lu.ts";
 import { airStates, airVelocities, askewParts, evenStates, flowState, oddStates, partCount } from "./flow-state.ts";
 import { flowsAt, lookFrom, type Sight, sightFor } from "./induced-velocity.ts";
-import type { Lattice, Surface } from "./lattice.ts";
+import { hasCore, type Lattice, type Surface, surfaces } from "./lattice.ts";
 import { skewedWake } from "./skewed-wake.ts";
 
 /**
@@ -48,12 +48,11 @@ function influence(lattice: Lattice): { even: Float64Array; odd: Float64Array } 
   for (const { surface, first, rows, edge } of strips) {
     const ny = normal[2 * first] as number;
     const nz = normal[2 * first + 1] as number;
-    const onTail = surface !== "wing";
     // The mirror image of a horseshoe induces the mirror image of its velocity at the mirrored place: on the fin, which is
     // its own mirror image, the opposite of what the horseshoe itself does.
     const isMiddle = surface === "fin";
-    look(lattice, onTail, edge.y, edge.z, ny, nz, own);
-    if (symmetric && !isMiddle) look(lattice, onTail, -edge.y, edge.z, -ny, nz, mirrored);
+    look(lattice, surface, edge.y, edge.z, ny, nz, own);
+    if (symmetric && !isMiddle) look(lattice, surface, -edge.y, edge.z, -ny, nz, mirrored);
     for (let i = first; i < first + rows; i++) {
       const x = control[3 * i] as number;
       const row = i * count;
@@ -84,19 +83,11 @@ const sightsFor = (lattice: Lattice): Sights => ({
   fin: sightFor(lattice),
 });
 
-/** Looks at all surfaces; on the tail, the wing's legs have their cores. */
-function look(
-  lattice: Lattice,
-  onTail: boolean,
-  y: number,
-  z: number,
-  ny: number,
-  nz: number,
-  { wing, tailplane, fin }: Sights,
-): void {
-  lookFrom(lattice, lattice.runsOf.wing, onTail, y, z, ny, nz, wing);
-  lookFrom(lattice, lattice.runsOf.tailplane, false, y, z, ny, nz, tailplane);
-  lookFrom(lattice, lattice.runsOf.fin, false, y, z, ny, nz, fin);
+/** Looks at all surfaces from a line on one of them. */
+function look(lattice: Lattice, from: Surface, y: number, z: number, ny: number, nz: number, into: Sights): void {
+  for (const of of surfaces) {
+    lookFrom(lattice, lattice.runsOf[of], hasCore(lattice, of, from), y, z, ny, nz, into[of]);
+  }
 }
 
 /** Flow along the normal that each horseshoe induces at a place that is looked from. */

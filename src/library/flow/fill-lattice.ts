@@ -12,9 +12,16 @@ export interface Piece {
 
 /** Core of a wing's leg where it passes the tail, as a share of the strip's width. */
 const coreShare = 0.25;
+/** The same of a tailplane ahead, over the wing's widest strip. */
+const aheadShare = 0.5;
 
 /** The lattice of these pieces, wing before tailplane before fin. */
-export function filled(pieces: readonly Piece[], symmetric: boolean, sectionSlope: number): Lattice {
+export function filled(
+  pieces: readonly Piece[],
+  symmetric: boolean,
+  tailFirst: boolean,
+  sectionSlope: number,
+): Lattice {
   let [stripCount, count, mostNodes] = [0, 0, 0];
   for (const { cuts, rows } of pieces) {
     for (const { middles } of cuts) {
@@ -43,12 +50,14 @@ export function filled(pieces: readonly Piece[], symmetric: boolean, sectionSlop
     for (const piece of pieces) if (piece.surface === surface) addPiece(filling, piece, at, runsOf[surface]);
     ranges[surface] = { start, end: at.panel };
   }
+  if (tailFirst) widenCores(filling, runsOf.tailplane);
   return {
     ...filling,
     ...ranges,
     nodes: filling.nodes.subarray(0, 3 * at.node),
     cores: filling.cores.subarray(0, at.node),
     symmetric,
+    tailFirst,
     count,
     unknowns: symmetric ? count + ranges.fin.start : count,
     runsOf,
@@ -99,6 +108,18 @@ function addPiece(lists: Filling, { surface, facets, cuts, rows }: Piece, at: Pl
       last = b;
     }
   });
+}
+
+/**
+ * The tips of a tailplane ahead pass the middle of the wing, where strips are wide. With cores of the tips' own narrow
+ * strips a vortex would count for more or less by where it passes between two control points.
+ */
+function widenCores({ strips, cores }: Filling, runs: readonly Run[]): void {
+  const widths = strips.flatMap((s) => (s.surface === "wing" ? [lengthOf(s.acrossY, s.acrossZ)] : []));
+  const core = (aheadShare * Math.max(...widths)) ** 2;
+  for (const { node, strips: count, rows } of runs) {
+    for (let i = node; i < node + (count + 1) * rows; i++) cores[i] = Math.max(cores[i] as number, core);
+  }
 }
 
 /** A node a row along an edge, at the quarter of the row. */

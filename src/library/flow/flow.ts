@@ -126,7 +126,8 @@ export function flowAbout(given: FieldValues<typeof parameters>, refuse: Refuse)
     upwash ? -u * (upwash[flowState.u] as number) - w * (upwash[flowState.w] as number) : 0;
   const downwash = downwashBy(Math.cos(alpha), Math.sin(alpha));
   const downwash_slope = downwashBy(-Math.sin(alpha), Math.cos(alpha));
-  const way = tailplane ? tailplane.quarter_x - wing.mac_x - wing.mac / 4 : 0;
+  // A tailplane ahead is not in the wing's wake, and feels it at once.
+  const way = tailplane ? Math.max(0, tailplane.quarter_x - wing.mac_x - wing.mac / 4) : 0;
 
   const derivatives = derivativesAt(loads, alpha, reference, axes, { slope: downwash_slope, way });
   const state = straightFlight(alpha);

@@ -40,7 +40,7 @@ function onPanels(lattice: Lattice, circulation: Float64Array): Carriers {
     const z = bound[3 * first + 2] as number;
     const ny = normal[2 * first] as number;
     const nz = normal[2 * first + 1] as number;
-    for (const other of others) lookOut(lattice, other, y, z);
+    for (const other of others) lookOut(lattice, other, surface, y, z);
     for (let i = first; i < first + rows; i++) {
       const x = bound[3 * i] as number;
       airVelocities(x, y, z, flow);

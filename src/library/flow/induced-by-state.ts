@@ -1,6 +1,6 @@
 import { askewParts, evenStates, type Four, oddStates } from "./flow-state.ts";
 import { lookFrom, type Sight, sightFor, velocitiesAt } from "./induced-velocity.ts";
-import type { Lattice, Range, Surface } from "./lattice.ts";
+import { hasCore, type Lattice, type Range, type Surface } from "./lattice.ts";
 
 /** A surface seen from a line along x, and, where the lattice holds one half, from the mirror image of that line. */
 export interface Outlook {
@@ -24,10 +24,10 @@ export const outlookFor = (lattice: Lattice, surface: Surface): Outlook => ({
 });
 
 /** Turns an outlook to the line at y z, which lies on another surface. */
-export function lookOut(lattice: Lattice, outlook: Outlook, y: number, z: number): void {
+export function lookOut(lattice: Lattice, outlook: Outlook, from: Surface, y: number, z: number): void {
   const { surface, own, mirrored } = outlook;
   const runs = lattice.runsOf[surface];
-  const cored = surface === "wing";
+  const cored = hasCore(lattice, surface, from);
   outlook.isMiddle = y === 0;
   lookFrom(lattice, runs, cored, y, z, 0, 1, own);
   if (lattice.symmetric && y !== 0) lookFrom(lattice, runs, cored, -y, z, 0, 1, mirrored);

@@ -74,7 +74,9 @@ export interface Lattice {
   readonly fin: Range;
   readonly nodes: Float64Array;
   readonly runsOf: Readonly<Record<Surface, readonly Run[]>>;
-  /** Square of the core of each node's leg, felt by other surfaces only. */
+  /** Whether the tailplane flies ahead of the wing, so that its wake passes the wing. */
+  readonly tailFirst: boolean;
+  /** Square of the core of each node's leg: see `hasCore`. */
   readonly cores: Float64Array;
   /** Added to the square distance from a leg without a core: keeps it above 0 where the leg passes exactly through. */
   readonly floor: number;
@@ -91,3 +93,10 @@ export interface Lattice {
   readonly legs: Float64Array;
   readonly sectionSlope: number;
 }
+
+/**
+ * Whether the legs of a surface have their cores where another feels them: the wing's where they pass the tail, and those
+ * of a tailplane ahead where they pass the wing.
+ */
+export const hasCore = ({ tailFirst }: Pick<Lattice, "tailFirst">, of: Surface, on: Surface): boolean =>
+  of === "wing" ? on !== "wing" : tailFirst && of === "tailplane" && on === "wing";

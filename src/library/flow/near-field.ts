@@ -1,5 +1,6 @@
 import { stateCount } from "./flow-state.ts";
 import { lookFrom, sightFor, velocitiesAt } from "./induced-velocity.ts";
+import { hasCore, surfaces } from "./lattice.ts";
 import type { LatticeFlow } from "./solve-lattice.ts";
 
 /**
@@ -7,7 +8,7 @@ import type { LatticeFlow } from "./solve-lattice.ts";
  * give. For a state of equal halves. On swept wings it converges slowly, so it only serves for comparison.
  */
 export function nearFieldDrag({ lattice, circulation }: LatticeFlow, state: Float64Array): number {
-  const { symmetric, count, bound, nodes, from, to, wing, fin } = lattice;
+  const { symmetric, count, bound, nodes, from, to, wing, tailplane, fin } = lattice;
   const strength = new Float64Array(count);
   for (let j = 0; j < count; j++) {
     for (let k = 0; k < stateCount; k++) {
@@ -20,10 +21,11 @@ export function nearFieldDrag({ lattice, circulation }: LatticeFlow, state: Floa
   let drag = 0;
   for (let i = 0; i < end; i++) {
     const [x, y, z] = [bound[3 * i] as number, bound[3 * i + 1] as number, bound[3 * i + 2] as number];
+    const on = i < wing.end ? "wing" : i < tailplane.end ? "tailplane" : "fin";
     let vy = 0;
     let vz = 0;
-    for (const surface of ["wing", "tailplane", "fin"] as const) {
-      const cored = surface === "wing" && i >= wing.end;
+    for (const surface of surfaces) {
+      const cored = hasCore(lattice, surface, on);
       for (const [side, into] of symmetric
         ? ([
             [1, here],

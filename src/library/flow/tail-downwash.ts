@@ -15,7 +15,7 @@ export function tailUpwash({ lattice, circulation }: LatticeFlow): Float64Array 
   let area = 0;
   for (const { edge, acrossY } of strips) {
     velocities.fill(0);
-    lookOut(lattice, outlook, edge.y, edge.z);
+    lookOut(lattice, outlook, "tailplane", edge.y, edge.z);
     addInduced(lattice, outlook, circulation, edge.x + edge.chord / 4, velocities);
     const own = edge.chord * acrossY;
     area += own;
