@@ -53,15 +53,25 @@ function curveLabel(curve: Curve, at: PlotField, sheet: PlotSheet, measure: Meas
   if (!curve.name) return [];
   const pieces: Line[] = linesThrough(pointsOf(curve, at));
   const style = curve.look === "curve" ? strong : plain;
-  const tries = [0.75, 0.6, 0.88, 0.45, 0.3, 0.15, 0.97].flatMap(
-    (share) => pieces[Math.floor(share * pieces.length)] ?? [],
-  );
-  const [first, ...elsewhere] = tries.map(({ from, to }) => ({ x: (from.x + to.x) / 2, y: (from.y + to.y) / 2 }));
+  // A straight line is one piece: its name may stand anywhere along it, best where it does not yet meet a curve.
+  const tries =
+    pieces.length === 1
+      ? [0.35, 0.25, 0.5, 0.75].flatMap((share) => pieces.map((piece) => along(piece, share)))
+      : [0.75, 0.6, 0.88, 0.45, 0.3, 0.15, 0.97].flatMap((share) => {
+          const piece = pieces[Math.floor(share * pieces.length)];
+          return piece ? along(piece, 0.5) : [];
+        });
+  const [first, ...elsewhere] = tries;
   if (!first) return [];
   const text = shorten(curve.name, (sheet.right - sheet.left) / 2, style, measure);
   const look = curve.look === "curve" ? "figure" : "note";
   return [{ ...style, class: look, text, at: first, elsewhere, places: besideCurve(first, pieces), gap: 7 }];
 }
+
+const along = ({ from, to }: Line, share: number): Point => ({
+  x: from.x + share * (to.x - from.x),
+  y: from.y + share * (to.y - from.y),
+});
 
 /** At its limit, near one end of it, on the side that has room. */
 function limitLabels(
@@ -76,10 +86,10 @@ function limitLabels(
     if (isUpright ? place < left || place > right : place < top - 1 || place > bottom + 1) return [];
     const text = shorten(limit.text, (right - left) / 2, plain, measure);
     const half = measure(text, plain) / 2 + 6;
-    const along = isUpright
+    const ways = isUpright
       ? [top + 11, bottom - 11, (top + bottom) / 2]
       : [right - half, left + half, (left + right) / 2];
-    const [first, ...elsewhere] = along.map((way) => (isUpright ? { x: place, y: way } : { x: way, y: place }));
+    const [first, ...elsewhere] = ways.map((way) => (isUpright ? { x: place, y: way } : { x: way, y: place }));
     if (!first) return [];
     const places: Place[] = isUpright ? ["right", "left"] : ["above", "below"];
     const look = limit.look === "holds" ? "figure-holds" : "figure-moved";

@@ -14,7 +14,8 @@ export function sinkPolarPlot(polar: SinkPolar, before?: SinkPolar): PlotData {
   const stallSink = sink[speed.indexOf(Math.min(...speed))] ?? Number.NaN;
   const spots: Spot[] = [
     { look: "point", x: least_sink_speed, y: least_sink, text: `least sink ${figureText(least_sink, "m/s")}` },
-    { look: "point", x: best_glide_speed, y: bestSink, text: `best glide ${figureText(best_glide_ratio, "1")} to 1` },
+    // Its line has its name, and more room.
+    { look: "point", x: best_glide_speed, y: bestSink, text: figureText(best_glide_speed, "m/s") },
     { look: "point", x: stall_speed, y: stallSink, text: `stall ${figureText(stall_speed, "m/s")}` },
   ];
   return {
@@ -30,6 +31,7 @@ export function sinkPolarPlot(polar: SinkPolar, before?: SinkPolar): PlotData {
           ...(before ? [{ look: "ghost" as const, places: places(before, before.sink) }] : []),
           {
             look: "aside",
+            name: `best glide ${figureText(best_glide_ratio, "1")} to 1`,
             places: [
               { x: 0, y: 0 },
               { x: until * best_glide_speed, y: until * bestSink },

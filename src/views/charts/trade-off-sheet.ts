@@ -1,12 +1,17 @@
-import type { Measure } from "../drawings/text-size.ts";
-import { type Panel, type PanelSheet, panelSheet } from "./panels.ts";
+import { type Measure, shorten, wrapped } from "../drawings/text-size.ts";
+import { axisTitle } from "./axis.ts";
+import { type Panel, type PanelSheet, panelSheet, small } from "./panels.ts";
 import { allPoints, pointIn, type SweepPoint, type TradeOffData } from "./trade-off-data.ts";
+import { failureNote } from "./trade-off-words.ts";
 
 /** How a trade-off chart lies on its sheet: panels one above the other that share the axis along x. */
 export interface TradeOffSheet extends PanelSheet {
   readonly height: number;
-  /** Baseline of the notes below. */
+  /** Baseline of the note below, and where it must end, px. */
   readonly noteLine: number;
+  readonly noteEnd: number;
+  /** What is said of points without a value, line by line; empty where all have one. */
+  readonly failed: readonly string[];
 }
 
 /** Lays the panels on a sheet of a width; `panelHeight` is that of each. */
@@ -35,10 +40,24 @@ export function tradeOffSheet(
     panelHeight,
     measure,
   );
-  // On a narrow sheet the notes get a line of their own.
-  const noteLine = sheet.titleLine + (width < 560 ? 18 : 0);
-  return { ...sheet, height: noteLine + 10, noteLine };
+  // On a narrow sheet the note gets a line of its own, and everywhere what is too long to stand beside the axis' words.
+  const title = axisTitle(data.x.label ?? data.x.name, data.x.unit);
+  const beside = sheet.right - measure(title, small) - 20;
+  const failure = failureNote(data);
+  const isBelow = width < 560 || measure(failure, small) > beside;
+  const noteEnd = isBelow ? sheet.right - 4 : beside;
+  const fits = panelHeight === undefined ? wrapped : oneLine;
+  const failed = failure === "" ? [] : fits(failure, noteEnd, small, measure);
+  const noteLine = sheet.titleLine + (isBelow ? noteStep : 0);
+  const height = noteLine + noteStep * Math.max(0, failed.length - 1) + 10;
+  return { ...sheet, height, noteLine, noteEnd, failed };
 }
+
+/** Where panels have a height to keep to there is none to spare. */
+const oneLine: typeof wrapped = (text, ...fitting) => [shorten(text, ...fitting)];
+
+/** From one line of the note to the next, px. */
+export const noteStep = 18;
 
 /** The limits that checks set to a quantity. */
 const limitsOf = ({ allowed = [] }: TradeOffData, name: string): number[] =>

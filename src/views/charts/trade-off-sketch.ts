@@ -48,7 +48,7 @@ export function sketchTradeOff({
   const panels = sheet.panels.map((panel) => panelParts(panel, data, sheet, measure, nearIn(panel.index)));
   const spots = panels.map((panel) => panel.spots);
   const told = inHand ? pointNames(data)(inHand.index, inHand.panel) : null;
-  const legend = legendMarks(legendOf(data), { left: 4, right: sheet.right, top: sheet.noteLine + 4 }, measure);
+  const legend = legendMarks(legendOf(data), { left: 4, right: sheet.right, top: sheet.height - 6 }, measure);
   const height = legend.marks.length === 0 ? sheet.height : Math.ceil(legend.bottom + 4);
   const layers = [
     layer(

@@ -51,17 +51,23 @@ export const tradeOffTitle = ({ x, y, sweep }: TradeOffData): string =>
 export function tradeOffWords(data: TradeOffData): string {
   const { sweep, points, present, baseline, marked = [], allowed = [], further = [], band } = data;
   const all = [data.x, ...data.y];
+  // What is swept may stand along x itself: it is told once.
+  const shown = all.flatMap((quantity, index) => (quantity.name === sweep.name ? [] : [{ quantity, index }]));
   const [first, last] = endsIn(points, 0);
   const trendsOf = (of: readonly SweepPoint[]): string =>
     listInWords(
-      all.map(({ name, unit }, index) => {
-        const values = of.map((point) => amount(point, index));
-        return `${name} ${trend(values, unit)}`;
+      shown.map(({ quantity: { name, unit }, index }) => {
+        const known = of.filter((point) => Number.isFinite(amount(point, index)));
+        const rise = trend(
+          known.map((point) => amount(point, index)),
+          unit,
+        );
+        return `${name} ${rise}${endsBeside(known, first, last, data)}`;
       }),
     );
   const from = first && last ? `From ${sweptText(first, data)} to ${sweptText(last, data)} of ${sweep.name} ` : "";
   const where = (point: SweepPoint) =>
-    `${sweep.name} ${sweptText(point, data)}: ${all.map((quantity, index) => valueText(point, quantity, index)).join(", ")}.`;
+    `${sweep.name} ${sweptText(point, data)}: ${shown.map(({ quantity, index }) => valueText(point, quantity, index)).join(", ")}.`;
   return [
     `${from}${further.length > 0 ? `of ${data.curve} ` : ""}${trendsOf(points)}.`,
     ...further.map((curve) => `Of ${curve.name} ${trendsOf(curve.points)}.`),
@@ -72,8 +78,22 @@ export function tradeOffWords(data: TradeOffData): string {
     ...(baseline ? [`For comparison ${baseline.name}, ${where(baseline)}`] : []),
     ...marked.map((design) => `For comparison ${design.name}, ${where(design)}`),
     ...allowed.map((each) => `${each.label} holds ${allowedText(each, all)}.`),
-    ...failures(data).map(({ text, reason }) => `No value for ${sweep.name} ${text}: ${reason}.`),
+    ...failures(data).map(({ text, of, reason }) => `No value for ${sweep.name} ${text}${of}: ${reason}.`),
   ].join(" ");
+}
+
+/** Where a quantity has values on a part of the sweep only: " (from 8 deg to 16 deg)". */
+function endsBeside(
+  known: readonly SweepPoint[],
+  first: SweepPoint | undefined,
+  last: SweepPoint | undefined,
+  data: TradeOffData,
+): string {
+  const [from, to] = [known[0], known.at(-1)];
+  if (!from || !to || !first || !last || (from.value <= first.value && to.value >= last.value)) return "";
+  return from === to
+    ? ` (at ${sweptText(from, data)} only)`
+    : ` (from ${sweptText(from, data)} to ${sweptText(to, data)})`;
 }
 
 /** True where every point that has values has the same, so that there is nothing to trade. */
@@ -86,20 +106,38 @@ export function isConstant({ points, x, y }: TradeOffData): boolean {
   return drawn.length > 1 && [x, ...y].every(stays);
 }
 
-/** The swept values that came to nothing, those with one reason together. */
-export function failures(
-  data: TradeOffData,
-): readonly { readonly text: string; readonly reason: string; readonly count: number }[] {
-  const byReason = new Map<string, SweepPoint[]>();
-  for (const point of allPoints(data)) {
-    if (data.y.every((_, panel) => pointIn(point, panel))) continue;
-    byReason.set(reasonOf(point), [...(byReason.get(reasonOf(point)) ?? []), point]);
+/** The swept values that came to nothing, those with one reason together; `of` tells the curves where not all lack them. */
+function failures(data: TradeOffData): readonly {
+  readonly text: string;
+  readonly of: string;
+  readonly reason: string;
+  readonly count: number;
+}[] {
+  const { curve = "", points, further = [] } = data;
+  const curves = [{ name: curve, points }, ...further];
+  const byReason = new Map<string, { point: SweepPoint; name: string }[]>();
+  for (const { name, points } of curves) {
+    for (const point of points) {
+      if (data.y.every((_, panel) => pointIn(point, panel))) continue;
+      byReason.set(reasonOf(point), [...(byReason.get(reasonOf(point)) ?? []), { point, name }]);
+    }
   }
-  return [...byReason].map(([reason, points]) => ({
-    reason,
-    count: points.length,
-    text: listInWords([...new Set(points.map((point) => sweptText(point, data)))]),
-  }));
+  return [...byReason].map(([reason, failed]) => {
+    const names = [...new Set(failed.map(({ name }) => name))];
+    return {
+      reason,
+      count: failed.length,
+      text: listInWords([...new Set(failed.map(({ point }) => sweptText(point, data)))]),
+      of: names.length < curves.length ? ` of ${listInWords(names)}` : "",
+    };
+  });
+}
+
+/** How many points have no value, and why: "✕ 2 of 30 without a value: it stalls"; "" where all have one. */
+export function failureNote(data: TradeOffData): string {
+  const lacking = failures(data);
+  const count = lacking.reduce((sum, each) => sum + each.count, 0);
+  return count === 0 ? "" : `✕ ${count} of ${allPoints(data).length} without a value: ${lacking[0]?.reason}`;
 }
 
 const reasonOf = ({ reason }: SweepPoint): string => (reason ?? "it cannot be computed").replace(/\.$/, "");

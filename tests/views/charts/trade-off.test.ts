@@ -220,9 +220,31 @@ describe("the trade-off chart", () => {
     expect(descriptionOf(svg)).toContain("of bend of plain V loss rises from");
     expect(descriptionOf(svg)).toMatch(/Of two panels loss rises from .* Of three panels loss rises/);
     expect(descriptionOf(svg)).toContain("Within 0.4% of the present loss there is no difference you could see.");
-    expect(descriptionOf(svg)).toContain("No value for bend 4 deg and 6 deg: it does not come upright.");
+    expect(descriptionOf(svg)).toContain("No value for bend 4 deg and 6 deg of smooth: it does not come upright.");
+    expect(descriptionOf(svg)).toMatch(/Of smooth loss rises from [^.]*\.\d+% to [^ ]* \(from 8 deg to 20 deg\)/);
     expect(names(svg)).toHaveLength(36);
     expect(names(svg)[10]).toMatch(/^two panels, bend 6 deg: tip_height/);
+  });
+  it("tells what is swept once, also where it stands along x itself", () => {
+    const counted = (point: SweepPoint): SweepPoint => ({ ...point, x: point.value });
+    const { points, present } = data;
+    const along: TradeOffData = {
+      ...data,
+      x: data.sweep,
+      points: points.map(counted),
+      present: present && counted(present),
+    };
+    expect(descriptionOf(draw(along))).toBe(
+      "From 0 deg to 18 deg of tip_break eda rises from 5 deg to 11.5 deg. The present design, tip_break 12 deg: eda 10.2 deg.",
+    );
+  });
+  it("says to the end why points have no value, in as many lines as that takes", () => {
+    const reason = "it is left out where bank and speed never stay near their trim";
+    const failing: TradeOffData = { ...data, points: [point(0, 0.01, null, reason), ...data.points.slice(1)] };
+    for (const width of [330, 660]) {
+      const lines = [...draw(failing, { width }).querySelectorAll(".note-layer text")].map((line) => line.textContent);
+      expect(lines.join(" ")).toBe(`✕ 1 of 4 without a value: ${reason}`);
+    }
   });
   it("shades only what all checks allow, up to their limits", () => {
     const allowed = [
