@@ -45,7 +45,7 @@ export const circle = define({
       summary: "a glider with equal halves and a straight fin glides straight on",
       arguments: { glider: sampleGlider },
       // Its trim, as trim finds it by other means.
-      result: { speed: 4.2586, sink: 0.46469 },
+      result: { speed: 4.5793, sink: 0.54551 },
       tolerance: 1e-4,
     },
   ],
