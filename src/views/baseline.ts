@@ -21,6 +21,8 @@ export class Baseline {
   private readonly own: OwnResults;
   private readonly listeners = new Set<() => void>();
   private readonly stops: readonly (() => void)[];
+  /** Ends the keeping of results that are still computed. */
+  private stopKeeping: () => void = () => undefined;
 
   /** Another session can be had from `another`, to compute what is not on the screen. */
   constructor(
@@ -38,14 +40,16 @@ export class Baseline {
   capture(): void {
     const { session } = this;
     const { notebook } = session;
+    this.stopKeeping();
     this.keep(notebook, session);
     if (session.pendingCount === 0) return;
     const stop = session.onSettled(() => {
       const isEdited = session.notebook.cells !== notebook.cells;
+      if (isEdited || session.pendingCount === 0) stop();
       if (isEdited) this.complete(notebook);
       else this.keep(notebook, session);
-      if (isEdited || session.pendingCount === 0) stop();
     });
+    this.stopKeeping = stop;
   }
 
   /** Takes the notebook as the last step left it for what later changes are told against, until that step is undone. */
@@ -76,7 +80,9 @@ export class Baseline {
     return () => this.listeners.delete(listener);
   }
 
+  /** Ends it, and what it still has computed: the session goes on with another notebook. */
   dispose(): void {
+    this.stopKeeping();
     for (const stop of this.stops) stop();
     this.own.dispose();
   }
@@ -96,12 +102,18 @@ export class Baseline {
 
   private complete(notebook: Notebook): void {
     const session = this.another();
-    session.onSettled(() => {
+    // Not from within its own news.
+    const end = (): void => queueMicrotask(() => session.dispose());
+    const stop = session.onSettled(() => {
       if (session.pendingCount > 0) return;
+      stop();
       this.keep(notebook, session);
-      // Not from within its own news.
-      queueMicrotask(() => session.dispose());
+      end();
     });
+    this.stopKeeping = () => {
+      stop();
+      end();
+    };
     session.open(notebook);
   }
 }

@@ -4,6 +4,7 @@ import type { FunctionTable } from "../library/index.ts";
 import { App } from "./app.ts";
 import { defineElements } from "./elements.ts";
 import type { Shipped } from "./keeping/keeping.ts";
+import { tellMissingPieces } from "./missing-pieces.ts";
 import { applyTheme, keptTheme } from "./theme-choice.ts";
 import { workerPort } from "./worker-port.ts";
 
@@ -22,5 +23,6 @@ export interface StartOptions {
 export function startApp(place: HTMLElement, { functions, loadFunctions, shipped, startWorker }: StartOptions): void {
   applyTheme(keptTheme());
   defineElements();
+  tellMissingPieces();
   place.append(new App(functions, loadFunctions, shipped, new Crew(workerPort(startWorker), functions)));
 }

@@ -10,9 +10,12 @@ export class LateFunctions {
     private readonly onLoaded: (functions: FunctionTable) => void,
   ) {}
 
-  /** Resolves when every function is known. @throws where they cannot be loaded */
+  /** Resolves when every function is known. @throws where they cannot be loaded; asked again, it tries again */
   all(): Promise<void> {
-    this.loading ??= this.load().then(this.onLoaded);
+    this.loading ??= this.load().then(this.onLoaded, (error: unknown) => {
+      this.loading = null;
+      throw error;
+    });
     return this.loading;
   }
 

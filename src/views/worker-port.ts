@@ -6,6 +6,7 @@ export function workerPort(start: () => Worker): Port {
     // One core stays with the page.
     most: Math.min(4, Math.max(1, navigator.hardwareConcurrency - 1)),
     now: () => performance.now(),
+    canReplace: () => navigator.onLine,
     open(hear, broke) {
       try {
         const worker = start();

@@ -16,6 +16,7 @@ const goal = 1.7;
 const threads = (program: string, most: number): Port => ({
   most,
   now: () => performance.now(),
+  canReplace: () => true,
   later(ms, act) {
     const timer = setTimeout(act, ms);
     return () => clearTimeout(timer);

@@ -93,3 +93,24 @@ test("made anew by a step they are those after it, and those before it where it 
   session.redo();
   expect(tell()).toEqual([7.9, 8, 15.9]);
 });
+
+test("one that has ended has nothing computed any more: another notebook is opened while its results are on their way", async () => {
+  const { port, session, baseline } = await opened();
+  const other = { title: "Other", cells: cellsOf("given z = 5.2\ny = round(z)"), trials: [] };
+  baseline.dispose();
+  session.open(other);
+  await port.workAll();
+  expect(session.result("2")).toMatchObject({ value: 5 });
+  const orders = port.lines.flatMap(({ sent }) => sent).filter((kind) => kind === "cell");
+  // One of the first notebook, which had begun, and one of the other.
+  expect(orders.length).toBeLessThanOrEqual(2);
+});
+
+test("one that ends while it computes what was edited away leaves that too", async () => {
+  const { port, session, baseline, tell } = await opened();
+  session.edit((notebook) => editCell(notebook, "1", { formula: "7.9" }));
+  await session.settled();
+  baseline.dispose();
+  await port.workAll();
+  expect(tell()).toEqual([2.4, undefined, undefined]);
+});

@@ -72,3 +72,17 @@ test("a cell that has the name of one of them is told so once they are there", a
   await session.settled();
   expect(session.result("a")).toMatchObject({ ok: false, error: { code: "reserved_name" } });
 });
+
+test("where they cannot be loaded who asked is told, and the next who asks has them", async () => {
+  let tries = 0;
+  const late = new LateFunctions(
+    async () => {
+      if (++tries === 1) throw new Error("there is no connection");
+      return functions;
+    },
+    () => undefined,
+  );
+  await expect(late.all()).rejects.toThrow("no connection");
+  await expect(late.all()).resolves.toBeUndefined();
+  expect(tries).toBe(2);
+});

@@ -11,6 +11,12 @@ import { type RunNews, StudyRun, type StudySubject } from "./study-run.ts";
 /** On the thread that draws, where there is no other: how long is computed at a stretch, and how long it then rests. */
 const alone = { stretch: 12, rest: 30 } as const;
 
+/** Where not even what computes here can be had, as without a connection: after so many ms all of it is tried again. */
+const lonely = 2000;
+
+/** What computes, as a piece of its own. */
+const loadHere = () => import("./hand.ts");
+
 /**
  * While cells are called off again and again, as by a drag, one is begun so seldom only, in ms, until for a while none has
  * been: what would be called off half way takes time from the thread that draws.
@@ -39,12 +45,14 @@ export class Crew {
   private isResting = false;
   /** No other thread can be had: everything is computed in this one. */
   private isAlone = false;
+  private isDisposed = false;
   /** How many hands can be had. */
   private most: number;
 
   constructor(
     readonly port: Port,
     private functions: FunctionTable,
+    private readonly loadHand: typeof loadHere = loadHere,
   ) {
     this.most = port.most;
   }
@@ -88,6 +96,7 @@ export class Crew {
 
   /** Ends all hands; nobody is called back any more. */
   dispose(): void {
+    this.isDisposed = true;
     this.asks.clear();
     for (const run of this.runs) run.stop();
     this.runs.clear();
@@ -171,13 +180,27 @@ export class Crew {
   private openHere(answer: (answer: Answer) => void): Line {
     const { functions, port } = this;
     const { stretch, rest } = alone;
-    const hand = import("./hand.ts").then(
+    const hand = this.loadHand().then(
       ({ Hand }) =>
         new Hand({ functions, stretch, answer, later: (act) => port.later(rest, act), now: () => port.now() }),
     );
+    hand.catch(() => port.later(lonely, this.tryAgain));
     return {
-      send: (message) => void hand.then((each) => port.later(rest, () => each.take(message))),
+      send: (message) =>
+        void hand.then(
+          (each) => port.later(rest, () => each.take(message)),
+          () => undefined,
+        ),
       close: () => undefined,
     };
   }
+
+  /** Nothing computes: what is asked for begins anew, in another thread if that can be had by now. */
+  private readonly tryAgain = (): void => {
+    if (this.isDisposed) return;
+    this.isAlone = false;
+    this.most = this.port.most;
+    for (const helper of this.helpers) helper.close();
+    this.next();
+  };
 }

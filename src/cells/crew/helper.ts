@@ -29,7 +29,7 @@ export class Helper {
 
   /** `free` is called whenever an order is over. */
   constructor(
-    private readonly port: Pick<Port, "later">,
+    private readonly port: Pick<Port, "later" | "canReplace">,
     private readonly open: (hear: (answer: Answer) => void, broke: () => void) => Line,
     private readonly free: () => void,
     private readonly broke: () => void,
@@ -76,11 +76,16 @@ export class Helper {
     if (!expected) return;
     expected.waiting = null;
     this.line?.send({ kind: "stop", key });
-    this.port.later(patience, () => {
+    const breakOff = (): void => {
       if (this.expected.get(key) !== expected) return;
+      if (!this.port.canReplace()) {
+        this.port.later(patience, breakOff);
+        return;
+      }
       this.close();
       this.free();
-    });
+    };
+    this.port.later(patience, breakOff);
   }
 
   private reach(): Line {

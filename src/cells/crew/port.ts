@@ -16,6 +16,8 @@ export interface Port {
    * out to lead nowhere, or breaks.
    */
   open(hear: (answer: Answer) => void, broke: () => void): Line | null;
+  /** False where another hand could not be had in place of one that is broken off, as without a connection. */
+  canReplace(): boolean;
   /** Calls back after so many ms. Gives what calls it off. */
   later(ms: number, act: () => void): () => void;
   /** A clock, in ms. */

@@ -7,13 +7,15 @@ import { cellsOf } from "../notebook-text.ts";
 import { FakePort, settle } from "./fake-port.ts";
 import { withSlow } from "./slow-functions.ts";
 
+type LoadHand = () => Promise<typeof import("../../../src/cells/crew/hand.ts")>;
+
 /** A session over cells written short whose slow cells, those that call `tick`, are computed when the test says so. */
-async function opened(text: string, { canOpen = true } = {}) {
+async function opened(text: string, { canOpen = true, loadHand = undefined as LoadHand | undefined } = {}) {
   const { table, ran } = countedFunctions();
   const functions = withSlow(table, ["tick"]);
   const port = new FakePort(functions);
   port.canOpen = canOpen;
-  const crew = new Crew(port, functions);
+  const crew = new Crew(port, functions, loadHand);
   const session = new Session(functions, crew.compute);
   session.open({ title: "", cells: cellsOf(text), trials: [] });
   await session.settled();
@@ -249,6 +251,40 @@ describe("the hand", () => {
     port.pass(100);
     await settle();
     expect(all("3", "4")).toEqual([1, 2]);
+    expect(port.lines).toHaveLength(1);
+  });
+
+  test("that breaks while nothing can be loaded is asked for again, until there is one", async () => {
+    let tries = 0;
+    const loadHand: LoadHand = async () => {
+      tries++;
+      throw new Error("there is no connection");
+    };
+    const { port, all } = await opened(text, { loadHand });
+    await settle();
+    for (let time = 1; time < 3; time++) {
+      port.lines.at(-1)?.broke();
+      await settle();
+      expect(tries).toBe(time);
+      expect(all("3", "4")).toEqual([pending(), pending()]);
+      port.pass(2000);
+      await settle();
+      expect(port.lines).toHaveLength(time + 1);
+    }
+    await port.workAll();
+    expect(all("3", "4")).toEqual([1, 2]);
+  });
+
+  test("is not broken off where another could not be had: what is wanted comes after what nobody wants", async () => {
+    const { port, all, edit } = await opened(text);
+    await settle();
+    port.isReplaceable = false;
+    await edit("1", "2");
+    port.pass(5000);
+    await settle();
+    expect(port.lines.map(({ isOpen }) => isOpen)).toEqual([true]);
+    await port.workAll();
+    expect(all("3", "4")).toEqual([2, 4]);
     expect(port.lines).toHaveLength(1);
   });
 

@@ -6,6 +6,8 @@ import type { FunctionTable } from "../../../src/library/spec.ts";
 interface FakeLine {
   /** What was sent and is not taken yet. */
   readonly messages: Message[];
+  /** The kind of each message that was ever sent. */
+  readonly sent: Message["kind"][];
   /** What was answered and has not arrived yet. */
   readonly answers: Answer[];
   /** What the hand goes on with when it has taken its messages. */
@@ -24,6 +26,8 @@ export class FakePort implements Port {
   readonly lines: FakeLine[] = [];
   /** False where no thread can be had. */
   canOpen = true;
+  /** False where one that is broken off could not be replaced. */
+  isReplaceable = true;
   /** How long a variant of a study seems to take, in ms. */
   variantTime = 1;
   private clock = 0;
@@ -38,6 +42,7 @@ export class FakePort implements Port {
     if (!this.canOpen) return null;
     const answers: Answer[] = [];
     const messages: Message[] = [];
+    const sent: Message["kind"][] = [];
     const turns: (() => void)[] = [];
     // The clock of each hand goes on as it computes; that of the page when time passes.
     let ahead = 0;
@@ -51,14 +56,21 @@ export class FakePort implements Port {
       answer: (answer) => answers.push(structuredClone(answer)),
       later: (act) => turns.push(act),
     });
-    const line: FakeLine = { messages, answers, turns, hand, hear, broke, isOpen: true };
+    const line: FakeLine = { messages, sent, answers, turns, hand, hear, broke, isOpen: true };
     this.lines.push(line);
     return {
-      send: (message) => messages.push(structuredClone(message)),
+      send: (message) => {
+        sent.push(message.kind);
+        messages.push(structuredClone(message));
+      },
       close: () => {
         line.isOpen = false;
       },
     };
+  }
+
+  canReplace(): boolean {
+    return this.isReplaceable;
   }
 
   now(): number {
