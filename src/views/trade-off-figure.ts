@@ -66,12 +66,15 @@ function contentsOf({ desk, cell, result, width, height, measure }: FigureContex
   const options: TradeOffOptions = {
     title: cell.title,
     width,
-    panelHeight: height === null ? undefined : Math.max(56, (height - 60) / y.length - 30),
+    panelHeight: height === null ? undefined : Math.max(leastHeight(cell), (height - 60) / y.length - 30),
     measure,
     onChoose: (value) => choose(desk, given, track, value),
   };
   return [data, options] as const;
 }
+
+/** Of a panel above the page, px: several curves need more to be told apart than one, even if the last panel is scrolled to. */
+const leastHeight = ({ curves = [] }: ChartCell): number => (curves.length > 1 ? 110 : 56);
 
 /** The designs of each curve over the whole range; null where none of them is there yet. */
 function pointsOf(

@@ -87,7 +87,7 @@ const edge = 8;
 /** Room over each panel for its words, between panels, below an axis for ticks and words, and the least height of a panel. */
 const roomy = { words: 22, between: 12, ticks: 40, least: 58 };
 /** The same where a figure stands above the page, which must keep the most of the screen: minor panels and notes wait. */
-const tight = { words: 18, between: 6, ticks: 36, least: 34 };
+const tight = { words: 18, between: 6, ticks: 36, least: 43 };
 const noteStep = 17;
 const rightEdge = 18;
 

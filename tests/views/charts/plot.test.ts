@@ -159,6 +159,23 @@ describe("a plot", () => {
     const note = "the band is how far the sections leave it open, which nobody knows better than that";
     expect(draw({ ...data, note }, { width: 300 }).querySelectorAll(".note-layer text").length).toBeGreaterThan(1);
   });
+  it("names every mode also on the strip above the page of a telephone", () => {
+    const [{ data: all }] = modesExamples as [(typeof modesExamples)[0]];
+    const alone = all.panels.map((panel) => ({
+      ...panel,
+      spots: panel.spots?.filter(({ look }) => look !== "before"),
+    }));
+    const svg = draw({ ...all, panels: alone, before: undefined } as PlotData, { width: 346, height: 207 });
+    expect(texts(svg)).toEqual(expect.arrayContaining(["short period", "phugoid", "roll", "spiral", "Dutch roll"]));
+  });
+  it("tells the best glide at the line that touches the polar, and its speed at the point", () => {
+    const [{ data: polar }] = sinkPolarExamples as [(typeof sinkPolarExamples)[0]];
+    const [glide, speed] = [/^best glide [\d.]+ to 1$/, /^[\d.]+ m\/s$/];
+    const labels = texts(draw(polar, { width: 660 }));
+    expect(labels.filter((text) => glide.test(text))).toHaveLength(1);
+    expect(labels.filter((text) => speed.test(text))).toHaveLength(1);
+    expect(labels.filter((text) => text.startsWith("least sink"))).toHaveLength(1);
+  });
   it("takes less height where there is less, and where it is little leaves minor panels and notes out", () => {
     const [panel] = data.panels as [PlotPanel];
     const minor = { ...panel, isMinor: true };
