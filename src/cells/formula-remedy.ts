@@ -15,6 +15,8 @@ export function remedyFor(got: TypedTree, wanted: Dimension, unit: string, text:
   const term = written.length > longest ? "(…)" : isLoose(got) ? `(${written})` : written;
   const missing = divide(wanted, shape.dimension);
   if (isDimensionless(shape.dimension) && !isDimensionless(wanted)) {
+    // No literal has a unit such as 1/rad: that is divided by.
+    if (unit.startsWith("1/")) return messages.sayUnit(`${term} / 1 ${unit.slice(2)}`);
     if (isLiteral(got)) return messages.sayUnit(`${written} ${unit}`);
     const other = equal(wanted, angle) ? ` or ${term} * 1 ${unit === "rad" ? "deg" : "rad"}` : "";
     return messages.sayUnit(`${term} * 1 ${unit}${other}`);

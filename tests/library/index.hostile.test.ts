@@ -173,3 +173,21 @@ describe("a flight too short to judge", () => {
     expect(faultOf(`recovery(${far})`)).toMatch(/cannot be followed.*Look at its mass/);
   });
 });
+
+describe("a slope told as a bare number", () => {
+  test("is refused with a remedy that can be written just so", () => {
+    const fault = faultOf("finite_lift_slope(7, section_slope: 6.28)");
+    expect(fault).toBe("Section slope must be a slope per angle; this is a number. Write 6.28 / 1 rad?");
+    expect(valueIn("finite_lift_slope(7, section_slope: 6.28 / 1 rad)")).toBeGreaterThan(4);
+    expect(faultOf("finite_lift_slope(7, section_slope: -2 * 3)")).toMatch(/Write -2 \* 3 \/ 1 rad\?$/);
+  });
+});
+
+test("modes of numbers far beyond any glider are refused in words", () => {
+  const modes = (area: string, chord: string) =>
+    `longitudinal_modes(18 g, 500 g cm^2, ${area}, ${chord}, 4 m/s, 0.6, 0.06, 4.5 / 1 rad, 0.3 / 1 rad, -0.8 / 1 rad, -10 / 1 rad, downwash_lag: -3 / 1 rad)`;
+  expect(valueIn(modes("0.03 m^2", "65 mm"))).toMatchObject({ usual: true });
+  for (const formula of [modes("1e300 m^2", "65 mm"), modes("0.03 m^2", "1e300 mm")]) {
+    expect(faultOf(formula)).toMatch(/^These numbers are far beyond those of any glider.*Check their units\.$/);
+  }
+});

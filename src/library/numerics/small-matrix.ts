@@ -1,5 +1,5 @@
 /** Real matrices of a few rows, row by row in one list; the only file that knows the package which computes with them. */
-import { EigenvalueDecomposition, Matrix, solve } from "ml-matrix";
+import { EigenvalueDecomposition, LuDecomposition, Matrix } from "ml-matrix";
 
 /** A root of a real matrix, with the sizes of the parts of its vector. */
 export interface Root {
@@ -30,9 +30,10 @@ export function rootsOf(entries: readonly number[]): readonly Root[] {
   });
 }
 
-/** The matrix X of A·X = B, row by row; A is square, B has as many rows. */
+/** The matrix X of A·X = B, row by row; A is square, B has as many rows. Not finite where A has no inverse. */
 export function solveMatrix(a: readonly number[], b: readonly number[]): readonly number[] {
   const rows = Math.sqrt(a.length);
-  const solution = solve(Matrix.from1DArray(rows, rows, [...a]), Matrix.from1DArray(rows, b.length / rows, [...b]));
-  return solution.to1DArray();
+  const [left, right] = [Matrix.from1DArray(rows, rows, [...a]), Matrix.from1DArray(rows, b.length / rows, [...b])];
+  const parts = new LuDecomposition(left);
+  return parts.isSingular() ? b.map(() => Number.NaN) : parts.solve(right).to1DArray();
 }

@@ -109,7 +109,11 @@ function roots(matrix: readonly number[], refuse: Refuse): readonly Root[] {
   if (matrix.length !== 16) {
     refuse("matrix", `The length of the list is ${matrix.length}. Give 16 numbers: four rows of four, row by row.`);
   }
-  return rootsOf(matrix);
+  const found = matrix.every(Number.isFinite) ? rootsOf(matrix) : null;
+  if (!found?.every(({ real, imaginary }) => Number.isFinite(real) && Number.isFinite(imaginary))) {
+    return refuse(null, "These numbers are far beyond those of any glider, and no motion follows. Check their units.");
+  }
+  return found;
 }
 
 function listed(named: readonly (readonly [name: string, roots: readonly Root[]])[]) {
