@@ -18,8 +18,8 @@ export default defineConfig({
   test: {
     // Two shared, noisy cores: generous limits, and one thing at a time where a browser draws.
     maxWorkers: 2,
-    testTimeout: 30_000,
-    hookTimeout: 60_000,
+    testTimeout: 90_000,
+    hookTimeout: 120_000,
     projects: [
       {
         extends: true,
@@ -37,7 +37,7 @@ export default defineConfig({
           include: ["tests/**/*.browser.test.ts"],
           globalSetup: "tests/browser/launch.ts",
           maxWorkers: 1,
-          testTimeout: 60_000,
+          testTimeout: 120_000,
           sequence: { groupOrder: 1 },
         },
       },

@@ -150,14 +150,14 @@ export class Bar extends LitElement {
     const { session } = this.desk;
     const checks = session.notebook.cells.filter((cell) => cell.kind === "check");
     if (checks.length === 0) return nothing;
+    // What a question hides is not known, and fails nobody.
     const results = checks.map(({ id }) => (session.concealed.has(id) ? undefined : session.result(id)));
     const held = results.filter((result) => result?.ok && result.value === true).length;
     const unknown = results.filter((result) => !result?.ok).length;
-    // What a question hides is not known, and fails nobody.
     const all = held === checks.length - checks.filter(({ id }) => session.concealed.has(id)).length;
-    // Where none is known yet, neither sign would be true.
-    const isOpen = results.every((result) => result === undefined);
-    const [look, sign] = isOpen ? ["", "…"] : all ? ["holds", "✓"] : ["fails", "✕"];
+    // While some are still computed, or all are hidden, and none has failed, neither sign would be true.
+    const fails = results.some((result) => result && !(result.ok && result.value === true));
+    const [look, sign] = fails ? ["fails", "✕"] : all && held > 0 ? ["holds", "✓"] : ["", "…"];
     return html`<p class="checks ${look}"><span aria-hidden="true">${sign}</span>
       ${words.checks(held, checks.length, unknown)}</p>`;
   }
