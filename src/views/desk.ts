@@ -34,7 +34,7 @@ export function newDesk(session: Session, crew: Crew, drafts: Drafts, before?: D
   before?.baseline.dispose();
   before?.ghosts.take([]);
   const another: Desk["another"] = (isQuick = false) =>
-    new Session(session.functions, isQuick ? () => () => undefined : crew.compute);
+    new Session(session.functions, isQuick ? () => () => undefined : crew.computeBehind);
   return {
     serial: before ? before.serial + 1 : 0,
     session,

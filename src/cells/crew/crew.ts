@@ -27,12 +27,14 @@ interface Ask {
   readonly cells: readonly Cell[];
   readonly step: Step;
   readonly done: (result: Result) => void;
+  /** Waits until nothing else is asked for. */
+  readonly isBehind: boolean;
   callOff: (() => void) | null;
 }
 
 /**
- * Cells are computed by the first hand, one at a time, in the order in which they were asked for; what is called off
- * meanwhile is left out. Studies are computed by all, in parts that a cell never waits for.
+ * Cells are computed by the first hand, one at a time, in the order in which they were asked for, those on the screen
+ * before those behind it; what is called off meanwhile is left out. Studies are computed by all, in parts that a cell never waits for.
  */
 export class Crew {
   private readonly helpers: Helper[] = [];
@@ -66,8 +68,15 @@ export class Crew {
   }
 
   /** Computes a step of a program, and calls back with its result, never at once. Gives what calls it off. */
-  readonly compute = ({ cells }: Program, step: Step, done: (result: Result) => void): (() => void) => {
-    const ask: Ask = { cells, step, done, callOff: null };
+  readonly compute = (program: Program, step: Step, done: (result: Result) => void): (() => void) =>
+    this.ask(program, step, done, false);
+
+  /** The same for what is not on the screen: begun only where nothing else is asked for. */
+  readonly computeBehind = (program: Program, step: Step, done: (result: Result) => void): (() => void) =>
+    this.ask(program, step, done, true);
+
+  private ask({ cells }: Program, step: Step, done: (result: Result) => void, isBehind: boolean): () => void {
+    const ask: Ask = { cells, step, done, isBehind, callOff: null };
     this.asks.add(ask);
     // What is called off in the same moment is never begun.
     queueMicrotask(this.next);
@@ -76,7 +85,7 @@ export class Crew {
       this.asks.delete(ask);
       ask.callOff?.();
     };
-  };
+  }
 
   /** Runs a study, and tells how it goes, never at once. Gives what stops it. */
   study(subject: StudySubject, tell: (news: RunNews) => void): () => void {
@@ -104,7 +113,8 @@ export class Crew {
   }
 
   private readonly next = (): void => {
-    const [ask] = this.asks;
+    const asks = [...this.asks];
+    const ask = asks.find(({ isBehind }) => !isBehind) ?? asks[0];
     if (ask && !this.isResting && !this.helper(0).isAt("cell")) this.beginOrRest(ask);
     for (const run of this.runs) if (run.isOver) this.end(run);
     for (let index = 0; index < this.most; index++) {

@@ -50,6 +50,27 @@ describe("a slow cell", () => {
     expect(session.pendingCount).toBe(0);
   });
 
+  test("on the screen is computed before those that were asked for behind it", async () => {
+    const { port, crew, ran, session } = await opened(text);
+    await port.workAll();
+    ran();
+    const behind = new Session(session.functions, crew.computeBehind);
+    const cells = cellsOf('given c = 5\nfar = tick(c, "far")\nfarther = tick(c + 1, "farther")');
+    behind.open({ title: "", cells, trials: [] });
+    await behind.settled();
+    session.edit((notebook) => editCell(notebook, "1", { formula: "3" }));
+    await session.settled();
+    const order: string[] = [];
+    for (let step = 0; step < 3; step++) {
+      await port.work();
+      order.push(ran());
+    }
+    // What has begun is not broken off.
+    expect(order[1]).toBe("slow");
+    expect([...order].sort()).toEqual(["far", "farther", "slow"]);
+    expect(behind.pendingCount).toBe(0);
+  });
+
   test("keeps its old value while it is computed anew, as does what depends on it, whatever else that takes", async () => {
     const { port, all, edit } = await opened(text);
     await port.workAll();
