@@ -1,5 +1,5 @@
 import type { Glider } from "../shape/glider-record.ts";
-import { backwards, type Facet, type FinPiece, finPieces, tailFacets, wingFacets } from "./facets.ts";
+import { backwards, type Facet, type FinPiece, finPieces, tailFacets, widthOf, wingFacets } from "./facets.ts";
 import { filled, type Piece } from "./fill-lattice.ts";
 import type { Lattice, LatticeOptions } from "./lattice.ts";
 import { type Cuts, cutFacets } from "./span-spacing.ts";
@@ -28,8 +28,6 @@ export function latticeOf(glider: Glider, options: LatticeOptions): Lattice {
   const tailFirst = tailplane !== undefined && tailplane.quarter_x < wing.mac_x + wing.mac / 4;
   return filled(pieces, symmetric, tailFirst, options.sectionSlope);
 }
-
-const widthOf = ({ start, end }: Facet): number => Math.hypot(end.y - start.y, end.z - start.z);
 
 /** The same cuts from the tip inwards. */
 const turned = (cuts: readonly Cuts[]): Cuts[] => {

@@ -96,6 +96,9 @@ export function finPieces(fin: Fin, { tailplane, stick }: Pick<Glider, "tailplan
   return [...(foot < z ? [piece(foot, z, "foot")] : []), ...(top > z ? [piece(z, top, "top")] : [])];
 }
 
+/** How wide a facet is, square to x, m. */
+export const widthOf = ({ start, end }: Facet): number => Math.hypot(end.y - start.y, end.z - start.z);
+
 /** The same facets from the last to the first, each from its end to its start. */
 export const backwards = (facets: readonly Facet[]): Facet[] =>
   facets.map((facet) => ({ ...facet, start: facet.end, end: facet.start })).reverse();

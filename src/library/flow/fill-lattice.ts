@@ -1,4 +1,4 @@
-import type { Edge, Facet } from "./facets.ts";
+import { type Edge, type Facet, widthOf } from "./facets.ts";
 import { type Lattice, type Range, type Run, type Strip, type Surface, surfaces } from "./lattice.ts";
 import type { Cuts } from "./span-spacing.ts";
 
@@ -85,7 +85,7 @@ function addPiece(lists: Filling, { surface, facets, cuts, rows }: Piece, at: Pl
   let run: { -readonly [key in keyof Run]: Run[key] } | undefined;
   facets.forEach((facet, index) => {
     const { edges, middles } = cuts[index] ?? { edges: [], middles: [] };
-    const width = lengthOf(facet.end.y - facet.start.y, facet.end.z - facet.start.z);
+    const width = widthOf(facet);
     for (let strip = 0; strip < middles.length; strip++) {
       const start = edges[strip] ?? 0;
       const middle = middles[strip] as number;
@@ -218,5 +218,5 @@ function widest(nodes: Float64Array): number {
   return widest;
 }
 
-/** Math.hypot is many times slower. */
+/** For each strip and panel, where Math.hypot is many times slower. */
 const lengthOf = (a: number, b: number): number => Math.sqrt(a * a + b * b);

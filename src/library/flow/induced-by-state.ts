@@ -14,6 +14,7 @@ export interface Outlook {
   readonly there: Float64Array;
 }
 
+/** Room for the outlook on a surface; it looks nowhere yet. */
 export const outlookFor = (lattice: Lattice, surface: Surface): Outlook => ({
   surface,
   own: sightFor(lattice),

@@ -105,7 +105,11 @@ export function velocitiesAt(
   }
 }
 
-/** Sets `into`, one number a panel from `offset` on, to the part of those velocities along the normal of the sight. */
+/**
+ * Sets `into`, one number a panel from `offset` on, to the part of those velocities along the normal of the sight. Walks as
+ * `velocitiesAt` does, written out: a call for each vortex, or velocities of which two parts in three are not wanted, would
+ * cost more than what they share.
+ */
 export function flowsAt(
   { nodes }: Lattice,
   runs: readonly Run[],
