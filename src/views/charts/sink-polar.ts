@@ -9,13 +9,14 @@ export function sinkPolarPlot(polar: SinkPolar, before?: SinkPolar): PlotData {
   const { best_glide_speed, best_glide_ratio, least_sink, least_sink_speed, stall_speed, speed, sink } = polar;
   // The path goes down by one part in the square root of 1 + ratio² of the way along it.
   const bestSink = best_glide_speed / Math.hypot(1, best_glide_ratio);
+  const bestSpeed = figureText(best_glide_speed, "m/s");
   const fastest = Math.max(...speed);
   const until = Math.min(fastest, 1.5 * best_glide_speed) / best_glide_speed;
   const stallSink = sink[speed.indexOf(Math.min(...speed))] ?? Number.NaN;
   const spots: Spot[] = [
     { look: "point", x: least_sink_speed, y: least_sink, text: `least sink ${figureText(least_sink, "m/s")}` },
     // Its line has its name, and more room.
-    { look: "point", x: best_glide_speed, y: bestSink, text: figureText(best_glide_speed, "m/s") },
+    { look: "point", x: best_glide_speed, y: bestSink, text: `flattest at ${bestSpeed}`, brief: bestSpeed },
     { look: "point", x: stall_speed, y: stallSink, text: `stall ${figureText(stall_speed, "m/s")}` },
   ];
   return {
@@ -47,6 +48,6 @@ export function sinkPolarPlot(polar: SinkPolar, before?: SinkPolar): PlotData {
     description: () =>
       `Sink over speed from the stall at ${figureText(stall_speed, "m/s")} to ${figureText(fastest, "m/s")}. Least sink ` +
       `${figureText(least_sink, "m/s")} at ${figureText(least_sink_speed, "m/s")}; best glide ` +
-      `${figureText(best_glide_ratio, "1")} to 1 at ${figureText(best_glide_speed, "m/s")}.`,
+      `${figureText(best_glide_ratio, "1")} to 1 at ${bestSpeed}.`,
   };
 }

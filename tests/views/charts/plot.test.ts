@@ -170,7 +170,7 @@ describe("a plot", () => {
   });
   it("tells the best glide at the line that touches the polar, and its speed at the point", () => {
     const [{ data: polar }] = sinkPolarExamples as [(typeof sinkPolarExamples)[0]];
-    const [glide, speed] = [/^best glide [\d.]+ to 1$/, /^[\d.]+ m\/s$/];
+    const [glide, speed] = [/^best glide [\d.]+ to 1$/, /^flattest at [\d.]+ m\/s$/];
     const labels = texts(draw(polar, { width: 660 }));
     expect(labels.filter((text) => glide.test(text))).toHaveLength(1);
     expect(labels.filter((text) => speed.test(text))).toHaveLength(1);
